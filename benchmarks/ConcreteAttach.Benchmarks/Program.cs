@@ -1,0 +1,7 @@
+using System.Reflection;
+using BenchmarkDotNet.Running;
+
+var summaries = BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args);
+
+// The runner itself returns normally when a benchmark fails.
+return summaries.Any(summary => summary.HasCriticalValidationErrors || summary.Reports.Any(report => !report.Success)) ? 1 : 0;

@@ -1,0 +1,65 @@
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using UnitsNet;
+
+namespace ConcreteAttach.Benchmarks;
+
+/// <summary>The attachments that are timed: invented, each with what makes its calculation different from the others.</summary>
+internal static class SampleAttachments
+{
+    public static readonly string[] Names =
+    [
+        "1 bolt, no edge",
+        "4 bolts, 2 edges, biaxial moment",
+        "16 bolts",
+        "2 far groups",
+        "3 close edges",
+    ];
+
+    public static (Attachment Attachment, LoadCase LoadCase) Find(string name) => name switch
+    {
+        "1 bolt, no edge" => (
+            Of(8, EdgeDistances.None, FastenerLayout.Single()),
+            Case(6, 0, 0)),
+        "4 bolts, 2 edges, biaxial moment" => (
+            Of(8, new EdgeDistances { PlusX = Inches(5), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(6))),
+            Case(6, -8, 12)),
+        "16 bolts" => (
+            Of(8, new EdgeDistances { MinusX = Inches(14) }, FastenerLayout.Rectangle(4, Inches(5), 4, Inches(6))),
+            Case(20, 30, -20)),
+        "2 far groups" => (
+            Of(6, new EdgeDistances { PlusY = Inches(10), MinusY = Inches(10) }, FastenerLayout.Points(
+                At(-26, -3), At(-20, -3), At(-26, 3), At(-20, 3), At(20, -3), At(26, -3), At(20, 3), At(26, 3))),
+            Case(12, 15, 60)),
+        "3 close edges" => (
+            Of(10, new EdgeDistances { PlusX = Inches(8), MinusX = Inches(8), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(8))),
+            Case(8, 10, 6)),
+        _ => throw new ArgumentOutOfRangeException(nameof(name)),
+    };
+
+    /// <summary>A square grid of bolts 6 in. apart in a slab with one edge.</summary>
+    public static (Attachment Attachment, LoadCase LoadCase) Grid(int columns, int rows) => (
+        Of(8, new EdgeDistances { MinusX = Inches((3.0 * columns) + 4) }, FastenerLayout.Rectangle(columns, Inches(6), rows, Inches(6))),
+        Case(columns * rows, 20, -30));
+
+    private static Attachment Of(double embedment, EdgeDistances edges, FastenerLayout layout)
+    {
+        Length diameter = Inches(0.625);
+        var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Inches(24)) { Edges = edges };
+        return new(concrete, new HeadedBolt(diameter, AnchorSteels.Find("ASTM F1554 Grade 36", diameter), Inches(embedment)), layout);
+    }
+
+    private static LoadCase Case(double kips, double momentX, double momentY) => new("1.2D + 1.0W")
+    {
+        N = Force.FromKilopoundsForce(kips),
+        Mx = Torque.FromKilopoundForceInches(momentX),
+        My = Torque.FromKilopoundForceInches(momentY),
+    };
+
+    private static FastenerPosition At(double x, double y) => new(Inches(x), Inches(y));
+
+    private static Length Inches(double value) => Length.FromInches(value);
+}

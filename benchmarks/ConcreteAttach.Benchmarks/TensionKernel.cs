@@ -1,0 +1,475 @@
+using ConcreteAttach.Aci318;
+using ConcreteAttach.Distribution;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Benchmarks;
+
+/// <summary>
+/// What <see cref="PreparedAttachment.Evaluate"/> is measured against: the tension modes of ACI 318-19 with its inch-pound constants for cast-in fasteners,
+/// written by hand in plain doubles, with nothing for a reader: no symbols, no sheet, no clauses.
+/// </summary>
+/// <remarks>
+/// It may do all that an expert would do for speed: it shares what several modes need (λ_a √f'c, the extent of the fasteners, one pass for all sums), leaves
+/// out what does not change the numbers, and keeps its memory. It does the same job: any layout, any number of groups, rows and parts, the same readings of the
+/// standard, the same geometry code, and each formula of the chapter is computed at each call. A test holds it equal to the library.
+/// </remarks>
+internal sealed class TensionKernel
+{
+    private const double Above = 1 + 1e-9;
+    private const double Below = 1 - 1e-9;
+
+    private readonly double[] _x;
+    private readonly double[] _y;
+    private readonly double[] _fromCentroidX;
+    private readonly double[] _fromCentroidY;
+    private readonly GroupShape _shape;
+    private readonly double _sumX2, _sumY2, _sumXy, _directionX, _directionY;
+    private readonly double _left, _right, _bottom, _top;
+    private readonly double _strength, _lambda, _hef, _diameter, _hook;
+    private readonly double _tensileArea, _bearingArea, _yield, _ultimate;
+    private readonly bool _isHeaded, _isCracked, _isDuctile, _isTied, _isBounding, _isDeepExtended;
+    private readonly bool _closeEdgesOfAll;
+    private readonly Rectangle _concrete;
+    private readonly Rectangle _extent;
+    private readonly double[] _scratch;
+
+    public TensionKernel(AnchorageData data)
+    {
+        _x = data.X;
+        _y = data.Y;
+        int count = _x.Length;
+        ElasticGroup elastic = data.Elastic;
+        _fromCentroidX = [.. Enumerable.Range(0, count).Select(elastic.X)];
+        _fromCentroidY = [.. Enumerable.Range(0, count).Select(elastic.Y)];
+        _shape = elastic.Shape;
+        _sumX2 = elastic.SumX2;
+        _sumY2 = elastic.SumY2;
+        _sumXy = elastic.SumXy;
+        _directionX = elastic.DirectionX;
+        _directionY = elastic.DirectionY;
+
+        _concrete = data.Concrete;
+        _left = data.Concrete.Left;
+        _right = data.Concrete.Right;
+        _bottom = data.Concrete.Bottom;
+        _top = data.Concrete.Top;
+        _extent = data.Extent;
+
+        _strength = data.Strength;
+        _lambda = Lambda(data.Density, data.DensityValue);
+        _hef = data.Embedment;
+        _diameter = data.Diameter;
+        _hook = data.HookExtension;
+        _tensileArea = data.TensileArea;
+        _bearingArea = data.BearingArea;
+        _yield = data.SteelYield;
+        _ultimate = data.SteelUltimate;
+        _isHeaded = data.IsHeaded;
+        _isCracked = data.IsCracked;
+        _isDuctile = data.IsDuctile;
+        _isTied = data.HasSupplementaryTension;
+        _isBounding = data.Options.Area == AreaReading.Bounding;
+        _isDeepExtended = data.Options.Deep == DeepReading.Extend;
+        _closeEdgesOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
+        _scratch = new double[TensionModes.ScratchLength(count) + (6 * count) + 8];
+    }
+
+    /// <summary>The most results that <see cref="Evaluate"/> can write.</summary>
+    public int Capacity => 2 + (5 * _x.Length);
+
+    /// <summary>Writes the modes in the order of the chapter; returns how many. Not for several threads at once: it keeps its memory.</summary>
+    public int Evaluate(in PreparedActions actions, Span<KernelResult> results)
+    {
+        var memory = new Scratch(_scratch);
+        int all = _x.Length;
+        Span<double> forces = memory.Doubles(all);
+        double betaX = 0, betaY = 0;
+        if (_shape == GroupShape.Plane)
+        {
+            if (_sumXy == 0)
+            {
+                betaX = actions.My / _sumX2;
+                betaY = actions.Mx / _sumY2;
+            }
+            else
+            {
+                double determinant = (_sumX2 * _sumY2) - (_sumXy * _sumXy);
+                betaX = ((actions.My * _sumY2) + (actions.Mx * _sumXy)) / determinant;
+                betaY = ((actions.Mx * _sumX2) + (actions.My * _sumXy)) / determinant;
+            }
+        }
+        else if (_shape == GroupShape.Line)
+        {
+            double along = ((actions.My * _directionX) - (actions.Mx * _directionY)) / (_sumX2 + _sumY2);
+            betaX = along * _directionX;
+            betaY = -along * _directionY;
+        }
+
+        double mean = actions.N / all;
+        double largest = 0;
+        double smallest = double.PositiveInfinity;
+        double[] fromCentroidX = _fromCentroidX;
+        double[] fromCentroidY = _fromCentroidY;
+        for (int i = 0; i < forces.Length; i++)
+        {
+            double force = mean + (betaY * fromCentroidY[i]) - (betaX * fromCentroidX[i]);
+            forces[i] = force;
+            largest = Math.Max(largest, Math.Abs(force));
+            smallest = Math.Min(smallest, force);
+        }
+
+        ReadOnlySpan<double> xs = _x;
+        ReadOnlySpan<double> ys = _y;
+        Rectangle extent = _extent;
+        double demand = largest; // of the most loaded fastener
+        bool hasDemand = true;
+        double least = 1e-9 * largest;
+        if (!(smallest > least))
+        {
+            Span<double> tensionXs = memory.Doubles(all);
+            Span<double> tensionYs = memory.Doubles(all);
+            int count = 0;
+            demand = 0;
+            for (int i = 0; i < all; i++)
+            {
+                double force = forces[i];
+                if (force > least)
+                {
+                    tensionXs[count] = _x[i];
+                    tensionYs[count] = _y[i];
+                    forces[count++] = force;
+                    demand = Math.Max(demand, force);
+                }
+            }
+
+            if (count > 0)
+            {
+                xs = tensionXs[..count];
+                ys = tensionYs[..count];
+                forces = forces[..count];
+                extent = Layouts.ExtentOf(xs, ys);
+            }
+            else
+            {
+                // No demand: the strength of a concentric load.
+                hasDemand = false;
+                forces.Fill(1);
+            }
+        }
+
+        double fc = Math.Min(_strength, 10_000);
+        double lambdaRootFc = _lambda * Math.Sqrt(fc);
+        double phiConcrete = _isTied ? 0.75 : 0.70;
+        int written = 0;
+
+        // 17.6.1 steel
+        results[written++] = double.IsNaN(_tensileArea)
+            ? KernelResult.Without(FailureModeKind.SteelTension, ModeStatus.NotCovered)
+            : new(FailureModeKind.SteelTension, _tensileArea * Math.Min(_ultimate, Math.Min(1.9 * _yield, 125_000)), _isDuctile ? 0.75 : 0.65, demand);
+
+        // 17.6.2 breakout
+        if (_diameter > 4 * Above)
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.ConcreteBreakoutTension, ModeStatus.NotCovered);
+        }
+        else if (xs.Length == 1)
+        {
+            results[written++] = Breakout(xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, 1, memory.Rest);
+        }
+        else
+        {
+            written = BreakoutGroups(xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+        }
+
+        // 17.6.3 pullout
+        if (_isHeaded ? double.IsNaN(_bearingArea) : _hook < 3 * Below * _diameter)
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.Pullout, ModeStatus.NotCovered);
+        }
+        else
+        {
+            double crushing = _isHeaded ? 8 * _bearingArea * fc : 0.9 * fc * Math.Min(_hook, 4.5 * _diameter) * _diameter;
+            results[written++] = new(FailureModeKind.Pullout, (_isCracked ? 1 : 1.4) * crushing, 0.70, demand);
+        }
+
+        // 17.6.4 side-face blowout
+        if (!_isHeaded || (double.IsInfinity(_right) && double.IsInfinity(_left) && double.IsInfinity(_top) && double.IsInfinity(_bottom)))
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, ModeStatus.NotApplicable);
+            return written;
+        }
+
+        written = Blowout(ConcreteSide.PlusX, _right - extent.Right, _right, -1, xs, ys, _bottom, _top, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+        written = Blowout(ConcreteSide.MinusX, extent.Left - _left, -_left, 1, xs, ys, _bottom, _top, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+        written = Blowout(ConcreteSide.PlusY, _top - extent.Top, _top, -1, ys, xs, _left, _right, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+        return Blowout(ConcreteSide.MinusY, extent.Bottom - _bottom, -_bottom, 1, ys, xs, _left, _right, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+    }
+
+    private int BreakoutGroups(
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
+        double lambdaRootFc, double phi, Span<KernelResult> results, int written, Scratch memory)
+    {
+        int count = xs.Length;
+        Span<int> groupOf = memory.Ints(count);
+        int groups = InfluenceGroups.Find(xs, ys, 3 * _hef, groupOf, memory.Rest);
+        if (groups == 1)
+        {
+            results[written++] = Breakout(xs, ys, forces, extent, hasDemand, lambdaRootFc, phi, 1, memory.Rest);
+            return written;
+        }
+
+        Span<double> groupXs = memory.Doubles(count);
+        Span<double> groupYs = memory.Doubles(count);
+        Span<double> groupForces = memory.Doubles(count);
+        for (int group = 0; group < groups; group++)
+        {
+            int size = 0;
+            for (int i = 0; i < count; i++)
+            {
+                if (groupOf[i] == group)
+                {
+                    groupXs[size] = xs[i];
+                    groupYs[size] = ys[i];
+                    groupForces[size++] = forces[i];
+                }
+            }
+
+            ReadOnlySpan<double> ownXs = groupXs[..size];
+            ReadOnlySpan<double> ownYs = groupYs[..size];
+            results[written++] = Breakout(
+                ownXs, ownYs, groupForces[..size], Layouts.ExtentOf(ownXs, ownYs), hasDemand, lambdaRootFc, phi, group + 1, memory.Rest);
+        }
+
+        return written;
+    }
+
+    private KernelResult Breakout(
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
+        double lambdaRootFc, double phi, int number, Span<double> scratch)
+    {
+        double toRight = _right - extent.Right;
+        double toLeft = extent.Left - _left;
+        double toTop = _top - extent.Top;
+        double toBottom = extent.Bottom - _bottom;
+        double smallestEdge = Math.Min(Math.Min(toRight, toLeft), Math.Min(toTop, toBottom));
+
+        // Three or four edges closer than 1.5 h_ef (17.6.2.1.2)
+        double hef = _hef;
+        if (smallestEdge < 1.5 * hef || _closeEdgesOfAll)
+        {
+            hef = EffectiveEmbedment(xs, ys, toRight, toLeft, toTop, toBottom, scratch);
+        }
+
+        double reach = 1.5 * hef;
+        Projection projection = ProjectedArea.Project(xs, ys, reach, _concrete, scratch);
+        double largestArea = 9 * hef * hef;
+        double area = _isBounding ? Math.Min(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
+        double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
+        double cracking = _isCracked ? 1 : 1.25;
+        double basic = _isHeaded && hef >= 11 * Below && (_isDeepExtended || hef <= 25 * Above)
+            ? 16 * lambdaRootFc * FiveThirds(hef)
+            : 24 * lambdaRootFc * hef * Math.Sqrt(hef);
+        double nominal = area / largestArea * edge * cracking * basic;
+        double demand = forces[0];
+        if (xs.Length > 1)
+        {
+            double sumX = 0, sumY = 0, momentX = 0, momentY = 0, sum = 0;
+            for (int i = 0; i < xs.Length; i++)
+            {
+                double force = forces[i];
+                sum += force;
+                sumX += xs[i];
+                sumY += ys[i];
+                momentX += force * xs[i];
+                momentY += force * ys[i];
+            }
+
+            demand = sum;
+            double eccentricityX = Math.Abs((momentX / sum) - (sumX / xs.Length));
+            double eccentricityY = Math.Abs((momentY / sum) - (sumY / xs.Length));
+            nominal *= reach * reach / ((reach + eccentricityX) * (reach + eccentricityY));
+        }
+
+        return new(FailureModeKind.ConcreteBreakoutTension, nominal, phi, hasDemand ? demand : 0, ConcreteSide.None, number);
+    }
+
+    private double EffectiveEmbedment(
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double toRight, double toLeft, double toTop, double toBottom, Span<double> scratch)
+    {
+        if (_closeEdgesOfAll)
+        {
+            toRight = _right - _extent.Right;
+            toLeft = _extent.Left - _left;
+            toTop = _top - _extent.Top;
+            toBottom = _extent.Bottom - _bottom;
+        }
+
+        double near = 1.5 * _hef * Below;
+        int close = (toRight < near ? 1 : 0) + (toLeft < near ? 1 : 0) + (toTop < near ? 1 : 0) + (toBottom < near ? 1 : 0);
+        if (close < 3)
+        {
+            return _hef;
+        }
+
+        double limit = 1.5 * _hef * Above;
+        double largest = toRight <= limit ? toRight : 0;
+        largest = toLeft <= limit ? Math.Max(largest, toLeft) : largest;
+        largest = toTop <= limit ? Math.Max(largest, toTop) : largest;
+        largest = toBottom <= limit ? Math.Max(largest, toBottom) : largest;
+        return xs.Length == 1
+            ? largest / 1.5
+            : Math.Min(_hef, Math.Max(largest / 1.5, SpanningTree.LongestLink(xs, ys, scratch) / 3));
+    }
+
+    /// <param name="side">The edge.</param>
+    /// <param name="nearest">Distance of the nearest fastener from it.</param>
+    /// <param name="edge">Place of the edge along the axis across it, times the sign of the way in.</param>
+    /// <param name="inward">−1 where the axis points to the edge, +1 where it points inward.</param>
+    /// <param name="across">Places of the fasteners along the axis across the edge.</param>
+    /// <param name="along">Places along the edge.</param>
+    /// <param name="low">The edge at the lower end.</param>
+    /// <param name="high">The edge at the upper end.</param>
+    /// <param name="forces">Tension on the fasteners.</param>
+    /// <param name="hasDemand">Whether there is any.</param>
+    /// <param name="lambdaRootFc">λ_a √f'c.</param>
+    /// <param name="phi">φ.</param>
+    /// <param name="results">Receives the modes.</param>
+    /// <param name="written">How many stand there.</param>
+    /// <param name="memory">Working memory.</param>
+    private int Blowout(
+        ConcreteSide side, double nearest, double edge, double inward, ReadOnlySpan<double> across, ReadOnlySpan<double> along, double low, double high,
+        ReadOnlySpan<double> forces, bool hasDemand, double lambdaRootFc, double phi, Span<KernelResult> results, int written, Scratch memory)
+    {
+        if (double.IsInfinity(edge))
+        {
+            return written;
+        }
+
+        double farthest = _hef * Below / 2.5;
+        if (nearest >= farthest)
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, ModeStatus.NotApplicable, side);
+            return written;
+        }
+
+        if (double.IsNaN(_bearingArea))
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, ModeStatus.NotCovered, side);
+            return written;
+        }
+
+        int count = across.Length;
+        Span<double> distances = memory.Doubles(count);
+        Span<int> order = memory.Ints(count);
+        Span<int> rowStarts = memory.Ints(count + 1);
+        Span<int> partStarts = memory.Ints(count + 1);
+        for (int i = 0; i < count; i++)
+        {
+            distances[i] = edge + (inward * across[i]);
+        }
+
+        double perEdgeDistance = 160 * Math.Sqrt(_bearingArea) * lambdaRootFc;
+        int rows = Rows.Find(distances, order, rowStarts, memory.Rest);
+        int number = 0;
+        for (int row = 0; row < rows; row++)
+        {
+            Span<int> inRow = order[rowStarts[row]..rowStarts[row + 1]];
+            double edgeDistance = distances[inRow[0]];
+            if (edgeDistance >= farthest)
+            {
+                break;
+            }
+
+            int parts = Parts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
+            for (int rank = 0; rank < parts; rank++)
+            {
+                Span<int> part = parts == 1 ? inRow : TensionModes.PartOfRank(inRow, partStarts[..(parts + 1)], rank);
+                double nominal = edgeDistance * perEdgeDistance;
+                double first = along[part[0]];
+                double demand = 0;
+                foreach (int fastener in part)
+                {
+                    demand += forces[fastener];
+                }
+
+                if (part.Length > 1)
+                {
+                    nominal *= 1 + ((along[part[^1]] - first) / (6 * edgeDistance));
+                }
+                else
+                {
+                    double corner = Math.Min(high - first, first - low);
+                    if (corner < 3 * Below * edgeDistance)
+                    {
+                        nominal *= (1 + Math.Max(1, corner / edgeDistance)) / 4;
+                    }
+                }
+
+                results[written++] = new(FailureModeKind.SideFaceBlowout, nominal, phi, hasDemand ? demand : 0, side, ++number);
+            }
+        }
+
+        return written;
+    }
+
+    /// <summary>x^(5/3).</summary>
+    private static double FiveThirds(double x)
+    {
+        double root = Math.Cbrt(x);
+        double squared = root * root;
+        return squared * squared * root;
+    }
+
+    /// <summary>λ (19.2.4.1).</summary>
+    private static double Lambda(ConcreteDensity density, double value) =>
+        density == ConcreteDensity.AllLightweight ? 0.75
+        : density == ConcreteDensity.SandLightweight ? 0.85
+        : double.IsNaN(value) || value > 135 * Above ? 1
+        : value <= 100 * Above ? 0.75
+        : Math.Min(0.0075 * value, 1);
+}
+
+/// <summary>One failure mode in plain numbers.</summary>
+internal readonly struct KernelResult
+{
+    public KernelResult(FailureModeKind kind, double nominal, double factor, double demand, ConcreteSide side = ConcreteSide.None, int number = 1)
+    {
+        Kind = kind;
+        Side = side;
+        Number = number;
+        Nominal = nominal;
+        Factor = factor;
+        Demand = demand;
+        Utilization = demand / (factor * nominal);
+        Status = Utilization > 1 + 1e-9 ? ModeStatus.NotSatisfied : ModeStatus.Satisfied;
+    }
+
+    private KernelResult(FailureModeKind kind, ModeStatus status, ConcreteSide side)
+    {
+        Kind = kind;
+        Side = side;
+        Number = 1;
+        Status = status;
+        Nominal = Factor = Demand = Utilization = double.NaN;
+    }
+
+    public FailureModeKind Kind { get; }
+
+    public ConcreteSide Side { get; }
+
+    public int Number { get; }
+
+    public ModeStatus Status { get; }
+
+    public double Nominal { get; }
+
+    public double Factor { get; }
+
+    public double Demand { get; }
+
+    public double Utilization { get; }
+
+    public static KernelResult Without(FailureModeKind kind, ModeStatus status, ConcreteSide side = ConcreteSide.None) => new(kind, status, side);
+}

@@ -1,0 +1,134 @@
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>
+/// An edition of ACI 318 with one of its printed sets of constants. The formulas are the same for all; what is printed differently stands here, once.
+/// </summary>
+/// <remarks>
+/// The SI constants are those of ACI 318M, rounded by the committee: one fastener may get up to about 3 % another strength than from the inch-pound
+/// constants. They are never converted from each other.
+/// </remarks>
+public sealed class Aci318Edition
+{
+    private Aci318Edition(string standard, string constants, MeasurementSystem system)
+    {
+        Standard = standard;
+        Constants = constants;
+        System = system;
+    }
+
+    /// <summary>ACI 318-19, inch-pound constants.</summary>
+    /// <remarks>Constants from memory of ACI 318-19; each agrees with the SI constant within its rounding.</remarks>
+    public static readonly Aci318Edition InchPound2019 = new("ACI 318-19", "inch-pound", MeasurementSystem.PoundInch)
+    {
+        CastInBreakout = 24,
+        DeepBreakout = 16,
+        DeepFrom = 11,
+        DeepTo = 25,
+        Blowout = 160,
+        ShearBreakout = 7,
+        ShearBreakoutWelded = 8,
+        ShearBreakoutLimit = 9,
+        PryoutFrom = 2.5,
+        WeldedPlateThickness = 0.375,
+        WeldedStudSpacing = 2.5,
+        LargestStrengthCastIn = 10_000,
+        LargestDiameter = 4,
+        LargestSteelStrength = 125_000,
+        SmallestStructuralStrength = 2_500,
+        DensityAllLightweight = 100,
+        DensityNormalweight = 135,
+        DensitySlope = 0.0075,
+    };
+
+    /// <summary>ACI 318-19 with the SI constants of ACI 318M-19.</summary>
+    /// <remarks>
+    /// k_c, the deep breakout, blowout, shear and steel constants and the limits of strength, diameter and embedment were read in secondary notes on
+    /// ACI 318M-19; the limits of welded studs, density and pryout are from memory.
+    /// </remarks>
+    public static readonly Aci318Edition Si2019 = new("ACI 318-19", "SI", MeasurementSystem.NewtonMillimetre)
+    {
+        CastInBreakout = 10,
+        DeepBreakout = 3.9,
+        DeepFrom = 280,
+        DeepTo = 635,
+        Blowout = 13,
+        ShearBreakout = 0.6,
+        ShearBreakoutWelded = 0.66,
+        ShearBreakoutLimit = 3.7,
+        PryoutFrom = 65,
+        WeldedPlateThickness = 10,
+        WeldedStudSpacing = 65,
+        LargestStrengthCastIn = 70,
+        LargestDiameter = 100,
+        LargestSteelStrength = 860,
+        SmallestStructuralStrength = 17,
+        DensityAllLightweight = 1600,
+        DensityNormalweight = 2160,
+        DensitySlope = 0.00047,
+    };
+
+    /// <summary>The standard's designation, such as <c>ACI 318-19</c>.</summary>
+    public string Standard { get; }
+
+    /// <summary>Which printed set of constants: <c>inch-pound</c> or <c>SI</c>.</summary>
+    public string Constants { get; }
+
+    /// <summary>The units in which the constants hold.</summary>
+    public MeasurementSystem System { get; }
+
+    /// <summary>k_c of cast-in fasteners (17.6.2.2.1).</summary>
+    internal double CastInBreakout { get; private init; }
+
+    /// <summary>Coefficient of h_ef^(5/3) (17.6.2.2.3).</summary>
+    internal double DeepBreakout { get; private init; }
+
+    /// <summary>Least embedment of 17.6.2.2.3.</summary>
+    internal double DeepFrom { get; private init; }
+
+    /// <summary>Largest embedment of 17.6.2.2.3.</summary>
+    internal double DeepTo { get; private init; }
+
+    /// <summary>Coefficient of N_sb (17.6.4.1).</summary>
+    internal double Blowout { get; private init; }
+
+    /// <summary>Coefficient of V_b (17.7.2.2.1a).</summary>
+    internal double ShearBreakout { get; private init; }
+
+    /// <summary>Coefficient of V_b of studs welded to a plate (17.7.2.2.2).</summary>
+    internal double ShearBreakoutWelded { get; private init; }
+
+    /// <summary>Coefficient of the upper limit of V_b (17.7.2.2.1b).</summary>
+    internal double ShearBreakoutLimit { get; private init; }
+
+    /// <summary>Embedment from which k_cp is 2 (17.7.3.1).</summary>
+    internal double PryoutFrom { get; private init; }
+
+    /// <summary>Least thickness of the plate of welded studs, beside d_a/2 (17.7.2.2.2).</summary>
+    internal double WeldedPlateThickness { get; private init; }
+
+    /// <summary>Least spacing of welded studs (17.7.2.2.2).</summary>
+    internal double WeldedStudSpacing { get; private init; }
+
+    /// <summary>Largest f'c in formulas for cast-in fasteners (17.3.1).</summary>
+    internal double LargestStrengthCastIn { get; private init; }
+
+    /// <summary>Largest diameter that the breakout formulas cover (17.3.2).</summary>
+    internal double LargestDiameter { get; private init; }
+
+    /// <summary>Largest f_uta, beside 1.9 f_ya (17.6.1.2, 17.7.1.2).</summary>
+    internal double LargestSteelStrength { get; private init; }
+
+    /// <summary>Least f'c of structural concrete (19.2.1.1).</summary>
+    internal double SmallestStructuralStrength { get; private init; }
+
+    /// <summary>Density up to which λ is 0.75 (Table 19.2.4.1(b)).</summary>
+    internal double DensityAllLightweight { get; private init; }
+
+    /// <summary>Density above which λ is 1 (Table 19.2.4.1(b)).</summary>
+    internal double DensityNormalweight { get; private init; }
+
+    /// <summary>λ per unit of density between the two (Table 19.2.4.1(b)).</summary>
+    internal double DensitySlope { get; private init; }
+}

@@ -1,0 +1,195 @@
+using ConcreteAttach.Attached;
+using ConcreteAttach.Distribution;
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>
+/// An attachment in the units of an edition: every input converted once. Immutable, so that any number of threads may evaluate it.
+/// </summary>
+internal sealed class AnchorageData
+{
+    private readonly Rectangle _concrete;
+    private readonly Rectangle _extent;
+
+    public AnchorageData(Attachment attachment, Aci318Edition edition, Aci318Options options)
+    {
+        Edition = edition;
+        Options = options;
+        MeasurementSystem system = edition.System;
+
+        ConcreteMember member = attachment.Concrete;
+        Strength = member.Strength.In(system);
+        Density = member.Density;
+        DensityValue = member.Density.Value?.In(system) ?? double.NaN;
+        LightweightOfClass = ConcreteStrength.LightweightOfClass(member.Density);
+        IsCracked = member.IsCracked;
+        HasSupplementaryTension = member.HasSupplementaryReinforcementForTension;
+        HasSupplementaryShear = member.HasSupplementaryReinforcementForShear;
+        EdgeReinforcement = member.EdgeReinforcement;
+        Thickness = member.Thickness.In(system);
+        Cover = (member.Cover ?? ConcreteMember.DefaultCover).In(system);
+        _concrete = member.Edges.ToRectangle(system);
+
+        CastInFastener fastener = attachment.Fastener;
+        Diameter = fastener.Diameter.In(system);
+        Embedment = fastener.EffectiveEmbedment.In(system);
+        IsHeaded = fastener is HeadedFastener;
+        IsStud = fastener is HeadedStud;
+        IsTorqued = fastener.IsTorqued;
+        HasGroutPad = fastener.HasGroutPad;
+        HookExtension = fastener is HookedBolt hooked ? hooked.HookExtension.In(system) : double.NaN;
+        TensileArea = fastener.ResolveTensileArea(out string? tensile)?.In(system) ?? double.NaN;
+        ShearArea = fastener.ResolveShearArea(out string? shear)?.In(system) ?? double.NaN;
+        BearingArea = fastener.ResolveBearingArea(out string? bearing)?.In(system) ?? double.NaN;
+        HeadHeight = fastener.ResolveHeadHeight()?.In(system) ?? Diameter;
+        WeldedPlateThickness = (fastener as HeadedStud)?.WeldedToPlate?.Thickness.In(system);
+        HasCornerReinforcement = (fastener as HeadedStud)?.WeldedToPlate?.HasCornerReinforcement ?? false;
+        SteelYield = fastener.Steel.Yield.In(system);
+        SteelUltimate = fastener.Steel.Ultimate.In(system);
+        IsDuctile = fastener.Steel.IsDuctile;
+        TableValues = [.. new[] { tensile, shear, bearing }.OfType<string>()];
+
+        X = [.. attachment.Layout.Positions.Select(p => p.X.In(system))];
+        Y = [.. attachment.Layout.Positions.Select(p => p.Y.In(system))];
+        RequireInside(attachment, _concrete, X, Y);
+        RequireApart(X, Y, system);
+        Elastic = new ElasticGroup(X, Y);
+        All = [.. Enumerable.Range(0, X.Length)];
+        _extent = Layouts.ExtentOf(X, Y);
+        ClosestPair = ClosestPair.Of(X, Y);
+    }
+
+    public Aci318Edition Edition { get; }
+
+    public Aci318Options Options { get; }
+
+    /// <summary>f'c as specified.</summary>
+    public double Strength { get; }
+
+    public ConcreteDensity Density { get; }
+
+    /// <summary>Equilibrium density; NaN where the concrete is given by its class.</summary>
+    public double DensityValue { get; }
+
+    /// <summary>λ of the class by which the concrete is given; NaN where it is given by its density.</summary>
+    public double LightweightOfClass { get; }
+
+    public bool IsCracked { get; }
+
+    public bool HasSupplementaryTension { get; }
+
+    public bool HasSupplementaryShear { get; }
+
+    public EdgeReinforcement EdgeReinforcement { get; }
+
+    /// <summary>h_a.</summary>
+    public double Thickness { get; }
+
+    public double Cover { get; }
+
+    /// <summary>The surface between its edges; infinite where there is none.</summary>
+    public ref readonly Rectangle Concrete => ref _concrete;
+
+    /// <summary>d_a.</summary>
+    public double Diameter { get; }
+
+    /// <summary>h_ef.</summary>
+    public double Embedment { get; }
+
+    /// <summary>Head or nut; else a hook.</summary>
+    public bool IsHeaded { get; }
+
+    public bool IsStud { get; }
+
+    public bool IsTorqued { get; }
+
+    public bool HasGroutPad { get; }
+
+    /// <summary>e_h of a hook; NaN without.</summary>
+    public double HookExtension { get; }
+
+    /// <summary>A_se,N; NaN where unknown.</summary>
+    public double TensileArea { get; }
+
+    /// <summary>A_se,V; NaN where unknown.</summary>
+    public double ShearArea { get; }
+
+    /// <summary>A_brg; NaN where unknown or without a head.</summary>
+    public double BearingArea { get; }
+
+    /// <summary>What stands below h_ef: the head; d_a where it is unknown.</summary>
+    public double HeadHeight { get; }
+
+    /// <summary>Thickness of the plate that studs are welded to; null without.</summary>
+    public double? WeldedPlateThickness { get; }
+
+    public bool HasCornerReinforcement { get; }
+
+    /// <summary>Smallest spacing of all fasteners, centre to centre; infinite for one fastener.</summary>
+    public double SmallestSpacing => ClosestPair.Spacing;
+
+    /// <summary>The nearest two fasteners.</summary>
+    public ClosestPair ClosestPair { get; }
+
+    public double SteelYield { get; }
+
+    public double SteelUltimate { get; }
+
+    public bool IsDuctile { get; }
+
+    /// <summary>What was taken from tables, in words.</summary>
+    public IReadOnlyList<string> TableValues { get; }
+
+    public double[] X { get; }
+
+    public double[] Y { get; }
+
+    public int Count => X.Length;
+
+    /// <summary>The numbers of all fasteners.</summary>
+    public int[] All { get; }
+
+    public ElasticGroup Elastic { get; }
+
+    /// <summary>The rectangle about all fasteners.</summary>
+    public ref readonly Rectangle Extent => ref _extent;
+
+    private static void RequireInside(Attachment attachment, in Rectangle concrete, double[] x, double[] y)
+    {
+        for (int i = 0; i < x.Length; i++)
+        {
+            ConcreteSide outside = x[i] >= concrete.Right ? ConcreteSide.PlusX : x[i] <= concrete.Left ? ConcreteSide.MinusX
+                : y[i] >= concrete.Top ? ConcreteSide.PlusY : y[i] <= concrete.Bottom ? ConcreteSide.MinusY : ConcreteSide.None;
+            if (outside != ConcreteSide.None)
+            {
+                FastenerPosition position = attachment.Layout.Positions[i];
+                throw new InputException(
+                    "positions",
+                    $"fastener {QuantityText.Format(i)} at x = {QuantityText.Format(position.X)}, y = {QuantityText.Format(position.Y)}",
+                    $"a place inside the concrete; this one is at or beyond the edge {outside.Name()}");
+            }
+        }
+    }
+
+    /// <summary>Two fasteners cannot stand in one place. Sorted first, so that large layouts stay cheap.</summary>
+    private static void RequireApart(double[] x, double[] y, MeasurementSystem system)
+    {
+        int[] order = [.. Enumerable.Range(0, x.Length)];
+        Array.Sort(order, (a, b) => x[a] != x[b] ? x[a].CompareTo(x[b]) : y[a].CompareTo(y[b]));
+        for (int i = 1; i < order.Length; i++)
+        {
+            (int a, int b) = (order[i - 1], order[i]);
+            if (x[a] == x[b] && y[a] == y[b])
+            {
+                throw new InputException(
+                    "positions",
+                    $"fasteners {QuantityText.Format(Math.Min(a, b))} and {QuantityText.Format(Math.Max(a, b))} both at x = {QuantityText.Format(x[a], Dimension.Length, system)}, y = {QuantityText.Format(y[a], Dimension.Length, system)}",
+                    "a place of its own for each fastener");
+            }
+        }
+    }
+}

@@ -1,0 +1,153 @@
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>17.7.2 Concrete breakout strength of anchors in shear, toward an edge and along it.</summary>
+internal static class ConcreteBreakoutShear
+{
+    /// <summary>The mode toward an edge.</summary>
+    public static readonly ModeName Toward = new(FailureModeKind.ConcreteBreakoutShear, "17.7.2", "phi V_cb", "V_ua_g");
+
+    /// <summary>The mode along an edge.</summary>
+    public static readonly ModeName Along = new(FailureModeKind.ConcreteBreakoutParallel, "17.7.2", "phi V_cb", "V_ua_g");
+
+    /// <summary>V_cb of one fastener, V_cbg of several in a row (17.7.2.1).</summary>
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in ShearPart part)
+        where T : struct, IFormulaNumber<T>
+    {
+        T fc = ConcreteStrength.CastIn(sheet, data);
+        T lambdaA = ConcreteStrength.LightweightCastIn(sheet, data);
+        T ha = sheet.Given("h_a", data.Thickness, Dimension.Length);
+        T ca1 = EdgeDistance(sheet, part, ha);
+
+        T avc = ProjectedArea(sheet, part, ca1, ha);
+        T avco = sheet.Step("A_Vco", 4.5 * T.Power(ca1, 2, 1), Dimension.Area, "17.7.2.1.3");
+        T psiEd = EdgeFactor(sheet, part, ca1);
+        T psiC = CrackingFactor(sheet, data);
+        T psiH = ThicknessFactor(sheet, ca1, ha);
+        T vb = BasicStrength(sheet, data, part, fc, lambdaA, ca1);
+        if (part.Count == 1)
+        {
+            return part.IsParallel
+                ? sheet.Step("V_cb", 2 * (avc / avco * psiEd * psiC * psiH * vb), Dimension.Force, "17.7.2.1c, along the edge")
+                : sheet.Step("V_cb", avc / avco * psiEd * psiC * psiH * vb, Dimension.Force, "17.7.2.1a");
+        }
+
+        T psiEc = EccentricityFactor(sheet, part, ca1);
+        return part.IsParallel
+            ? sheet.Step("V_cb", 2 * (avc / avco * psiEc * psiEd * psiC * psiH * vb), Dimension.Force, "17.7.2.1c, along the edge, group: V_cbg")
+            : sheet.Step("V_cb", avc / avco * psiEc * psiEd * psiC * psiH * vb, Dimension.Force, "17.7.2.1b, group: V_cbg");
+    }
+
+    /// <summary>c_a1, or c'_a1 in a narrow and thin member (17.7.2.1.2).</summary>
+    private static T EdgeDistance<T>(Sheet<T> sheet, in ShearPart part, T ha)
+        where T : struct, IFormulaNumber<T>
+    {
+        T ca1 = sheet.Given("c_a1", part.EdgeDistance, Dimension.Length);
+        double largestSide = Math.Max(part.LowSide, part.HighSide);
+        if (!Limit.IsBelow(largestSide, 1.5 * part.EdgeDistance) || !sheet.When(ha < 1.5 * ca1))
+        {
+            return ca1;
+        }
+
+        sheet.Note("Both side edges and the thickness are less than 1.5 c_a1: 17.7.2.1.2 applies.");
+        T ca2Max = sheet.Given("c_a2_max", largestSide, Dimension.Length);
+        if (part.Count == 1)
+        {
+            return sheet.Step("c_a1'", T.Max(ca2Max / 1.5, ha / 1.5), Dimension.Length, "17.7.2.1.2");
+        }
+
+        T s = sheet.Given("s", part.LargestGap, Dimension.Length, "largest spacing along the edge");
+        return sheet.Step("c_a1'", T.Max(T.Max(ca2Max / 1.5, ha / 1.5), s / 3), Dimension.Length, "17.7.2.1.2");
+    }
+
+    /// <summary>A_Vc: 1.5 c_a1 to both sides of the outer fasteners and 1.5 c_a1 deep, cut at the sides and the far face (17.7.2.1.1).</summary>
+    private static T ProjectedArea<T>(Sheet<T> sheet, in ShearPart part, T ca1, T ha)
+        where T : struct, IFormulaNumber<T>
+    {
+        double reach = 1.5 * ca1.Value;
+        bool isAlongY = part.Side.IsAlongX();
+        T low = part.LowSide < reach ? sheet.Given(isAlongY ? "c_-y" : "c_-x", part.LowSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
+        T high = part.HighSide < reach ? sheet.Given(isAlongY ? "c_+y" : "c_+x", part.HighSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
+        T width = part.Span > 0
+            ? low + sheet.Given(isAlongY ? "s_y" : "s_x", part.Span, Dimension.Length, "between the outer fasteners") + high
+            : low + high;
+        return sheet.Step("A_Vc", width * T.Min(1.5 * ca1, ha), Dimension.Area, "17.7.2.1.1");
+    }
+
+    /// <summary>ψ_ec,V (17.7.2.3.1).</summary>
+    private static T EccentricityFactor<T>(Sheet<T> sheet, in ShearPart part, T ca1)
+        where T : struct, IFormulaNumber<T>
+    {
+        T e = sheet.Given("e'_V", part.Eccentricity, Dimension.Length, "resultant of the shear to the centroid of the fasteners");
+        return sheet.Factor("psi_ec_V", 1 / (1 + (e / (1.5 * ca1))), "17.7.2.3.1");
+    }
+
+    /// <summary>ψ_ed,V (17.7.2.4.1); 1 for shear along the edge (17.7.2.1c).</summary>
+    private static T EdgeFactor<T>(Sheet<T> sheet, in ShearPart part, T ca1)
+        where T : struct, IFormulaNumber<T>
+    {
+        double nearest = Math.Min(part.LowSide, part.HighSide);
+        if (double.IsPositiveInfinity(nearest))
+        {
+            sheet.Note("No side edge within reach.");
+            return sheet.Factor("psi_ed_V", 1, part.IsParallel ? "17.7.2.1c" : "17.7.2.4.1a");
+        }
+
+        T ca2 = sheet.Given("c_a2", nearest, Dimension.Length);
+        if (part.IsParallel)
+        {
+            return sheet.Factor("psi_ed_V", 1, "17.7.2.1c");
+        }
+
+        return sheet.When(ca2 >= 1.5 * ca1)
+            ? sheet.Factor("psi_ed_V", 1, "17.7.2.4.1a")
+            : sheet.Factor("psi_ed_V", 0.7 + (0.3 * (ca2 / (1.5 * ca1))), "17.7.2.4.1b");
+    }
+
+    /// <summary>ψ_c,V (17.7.2.5.1).</summary>
+    private static T CrackingFactor<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (!data.IsCracked)
+        {
+            return sheet.Factor("psi_c_V", 1.4, "17.7.2.5.1, uncracked");
+        }
+
+        return data.EdgeReinforcement switch
+        {
+            EdgeReinforcement.Bar => sheet.Factor("psi_c_V", 1.2, "Table 17.7.2.5.1, cracked, edge bar"),
+            EdgeReinforcement.BarAndStirrups => sheet.Factor("psi_c_V", 1.4, "Table 17.7.2.5.1, cracked, edge bar in stirrups"),
+            _ => sheet.Factor("psi_c_V", 1, "Table 17.7.2.5.1, cracked, no edge bar"),
+        };
+    }
+
+    /// <summary>ψ_h,V (17.7.2.6.1).</summary>
+    private static T ThicknessFactor<T>(Sheet<T> sheet, T ca1, T ha)
+        where T : struct, IFormulaNumber<T> =>
+        sheet.When(ha < 1.5 * ca1)
+            ? sheet.Factor("psi_h_V", T.Sqrt(1.5 * ca1 / ha), "17.7.2.6.1")
+            : sheet.Factor("psi_h_V", 1, "17.7.2.6.1");
+
+    /// <summary>V_b of one fastener in cracked concrete (17.7.2.2).</summary>
+    private static T BasicStrength<T>(Sheet<T> sheet, AnchorageData data, in ShearPart part, T fc, T lambdaA, T ca1)
+        where T : struct, IFormulaNumber<T>
+    {
+        Aci318Edition edition = data.Edition;
+        T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
+        T da = sheet.Given("d_a", data.Diameter, Dimension.Length);
+        T le = sheet.Step("l_e", T.Min(hef, 8 * da), Dimension.Length, "17.7.2.2.1");
+        double coefficient = part.IsWeldedStud ? edition.ShearBreakoutWelded : edition.ShearBreakout;
+        T first = sheet.Step(
+            "V_b_a",
+            coefficient * T.Power(le / da, 0.2) * T.Sqrt(da) * lambdaA * T.Sqrt(fc) * T.Power(ca1, 3, 2),
+            Dimension.Force,
+            part.IsWeldedStud ? "17.7.2.2.2" : "17.7.2.2.1a");
+        T second = sheet.Step("V_b_b", edition.ShearBreakoutLimit * lambdaA * T.Sqrt(fc) * T.Power(ca1, 3, 2), Dimension.Force, "17.7.2.2.1b");
+        return sheet.Step("V_b", T.Min(first, second), Dimension.Force, part.IsWeldedStud ? "17.7.2.2.2" : "17.7.2.2.1");
+    }
+}

@@ -1,0 +1,56 @@
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>17.3.1 Limit on the concrete strength, and 17.2.4 lightweight concrete.</summary>
+internal static class ConcreteStrength
+{
+    /// <summary>f'c as it may be used in the formulas for cast-in fasteners (17.3.1).</summary>
+    public static T CastIn<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
+        T strength = sheet.Given("f'_c", data.Strength, Dimension.Stress);
+        T limit = T.Literal(data.Edition.LargestStrengthCastIn);
+        if (data.Strength <= data.Edition.LargestStrengthCastIn)
+        {
+            return strength;
+        }
+
+        sheet.Note("17.3.1 limits the concrete strength that the formulas may use.");
+        return sheet.Step("f'_c_lim", T.Min(strength, limit), Dimension.Stress, "17.3.1");
+    }
+
+    /// <summary>λ_a of the concrete failure of cast-in fasteners: 1.0 λ (Table 17.2.4.1).</summary>
+    public static T LightweightCastIn<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T> =>
+        sheet.Factor("lambda_a", Lightweight(sheet, data), "Table 17.2.4.1, cast-in");
+
+    /// <summary>λ of a concrete that is given by its class (Table 19.2.4.1(a)); NaN where it is given by its density. Compares texts: once, not in each formula.</summary>
+    public static double LightweightOfClass(ConcreteDensity density) =>
+        density.Value is not null ? double.NaN
+        : density == ConcreteDensity.AllLightweight ? 0.75
+        : density == ConcreteDensity.SandLightweight ? 0.85
+        : 1;
+
+    /// <summary>λ of the concrete (19.2.4.1).</summary>
+    private static T Lightweight<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (!double.IsNaN(data.LightweightOfClass))
+        {
+            return sheet.Given("lambda", data.LightweightOfClass, Dimension.None, sheet.IsRecording ? $"Table 19.2.4.1(a), {data.Density.Name}" : null);
+        }
+
+        T wc = sheet.Given("w_c", data.DensityValue, Dimension.Density);
+        if (sheet.When(wc <= T.Literal(data.Edition.DensityAllLightweight)))
+        {
+            return sheet.Factor("lambda", 0.75, "Table 19.2.4.1(b)");
+        }
+
+        return sheet.When(wc <= T.Literal(data.Edition.DensityNormalweight))
+            ? sheet.Factor("lambda", T.Min(data.Edition.DensitySlope * wc, T.Literal(1)), "Table 19.2.4.1(b)")
+            : sheet.Factor("lambda", 1, "Table 19.2.4.1(b)");
+    }
+}

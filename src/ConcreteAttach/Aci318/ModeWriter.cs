@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>
+/// Takes the failure modes as they are computed: the numbers into the caller's memory, and, where there is a <see cref="ModeTrace"/>, what
+/// a reader wants beside them.
+/// </summary>
+internal ref struct ModeWriter<T>(Span<ModeResult> results, MeasurementSystem system, ModeTrace? trace)
+    where T : struct, IFormulaNumber<T>
+{
+    private readonly Span<ModeResult> _results = results;
+    private double _highest;
+    private bool _hasGap;
+
+    /// <summary>Modes written so far.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Whether group, reason and clause are kept.</summary>
+    public readonly bool IsTracing => trace is not null;
+
+    /// <summary>A fresh sheet for one mode.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Sheet<T> NewSheet() => typeof(T) == typeof(PlainNumber) ? default : new Sheet<T>(trace?.NewRecorder(system));
+
+    /// <summary>Compares a demand with φ times a nominal strength, and writes the mode.</summary>
+    /// <param name="sheet">The mode's sheet.</param>
+    /// <param name="mode">Kind, edge, number, clause and names.</param>
+    /// <param name="nominal">Nominal strength.</param>
+    /// <param name="phi">Strength reduction factor.</param>
+    /// <param name="demand">Demand in the printed unit.</param>
+    /// <param name="group">Numbers of the fasteners that count.</param>
+    public void Check(Sheet<T> sheet, in ModeLabel mode, T nominal, T phi, double demand, scoped ReadOnlySpan<int> group) =>
+        Check(sheet, mode, nominal, phi, sheet.Given(mode.Name.DemandId, demand, Dimension.Force, mode.Name.DemandOrigin), group);
+
+    /// <summary>The same with a demand that stands on the sheet already.</summary>
+    public void Check(Sheet<T> sheet, in ModeLabel mode, T nominal, T phi, T demand, scoped ReadOnlySpan<int> group)
+    {
+        T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
+        T utilization = sheet.Factor(FormulaText.UtilizationId, demand / design, "17.5.2");
+        _highest = Math.Max(_highest, utilization.Value);
+        Write(ModeResult.Checked(mode.Kind, mode.Side, mode.Number, system, nominal.Value, phi.Value, demand.Value, utilization.Value), mode.Name.Clause, null, group);
+    }
+
+    /// <summary>The highest ratio of the strength checks since the last call, and whether no mode was uncovered among them.</summary>
+    public HighestRatio TakeHighest()
+    {
+        var highest = new HighestRatio(_highest, !_hasGap);
+        _highest = 0;
+        _hasGap = false;
+        return highest;
+    }
+
+    /// <summary>Writes a mode that has no numbers: not applicable, not covered, or a rule of detailing.</summary>
+    public void WriteWithout(in ModeLabel mode, ModeStatus status, string? reason, scoped ReadOnlySpan<int> group = default)
+    {
+        _hasGap |= status == ModeStatus.NotCovered;
+        Write(ModeResult.Without(mode.Kind, mode.Side, mode.Number, status, system), mode.Name.Clause, reason, group);
+    }
+
+    /// <summary>Writes a mode that the method does not cover; without demand it is not applicable.</summary>
+    public void WriteGap(in ModeLabel mode, bool hasDemand, string reason)
+    {
+        if (hasDemand)
+        {
+            WriteWithout(mode, ModeStatus.NotCovered, reason);
+        }
+        else
+        {
+            WriteWithout(mode, ModeStatus.NotApplicable, "No demand.");
+        }
+    }
+
+    /// <summary>Writes a mode that has a utilization and no strength.</summary>
+    public void Write(in ModeResult result, string clause, string? reason, scoped ReadOnlySpan<int> group)
+    {
+        _results[Count++] = result;
+        trace?.Keep(clause, reason, group);
+    }
+
+    /// <summary>Tells the reader something about the load case as a whole. Literal text only.</summary>
+    public readonly void Notice(string text) => trace?.Notice(text);
+}
+
+/// <summary>What all modes of a kind are called: made once, so that the fast path carries one reference instead of five texts.</summary>
+/// <param name="Kind">The kind.</param>
+/// <param name="Clause">The clause of the standard.</param>
+/// <param name="DesignId">Symbol of the design strength.</param>
+/// <param name="DemandId">Symbol of the demand.</param>
+/// <param name="DemandOrigin">What the demand is.</param>
+internal sealed record ModeName(FailureModeKind Kind, string Clause, string DesignId = "", string DemandId = "", string? DemandOrigin = null);
+
+/// <summary>Which mode: its name, the edge, and its number among those of its kind at that edge.</summary>
+internal readonly record struct ModeLabel(ModeName Name, ConcreteSide Side = ConcreteSide.None, int Number = 1)
+{
+    public FailureModeKind Kind => Name.Kind;
+}
+
+/// <summary>What a reader wants to know of each mode beside its numbers; kept in the order in which the modes were written.</summary>
+internal sealed class ModeTrace(bool withSheets)
+{
+    private readonly List<Entry> _entries = [];
+    private SheetRecorder? _recorder;
+
+    public IReadOnlyList<Entry> Entries => _entries;
+
+    public List<string> Notices { get; } = [];
+
+    public SheetRecorder? NewRecorder(MeasurementSystem system) => _recorder = withSheets ? new SheetRecorder(system) : null;
+
+    public void Keep(string clause, string? reason, scoped ReadOnlySpan<int> group)
+    {
+        _entries.Add(new Entry([.. group], clause, reason, _recorder?.ToSheet()));
+        _recorder = null;
+    }
+
+    public void Notice(string text)
+    {
+        if (!Notices.Contains(text))
+        {
+            Notices.Add(text);
+        }
+    }
+
+    public sealed record Entry(ImmutableArray<int> Group, string Clause, string? Reason, CalculationSheet? Sheet);
+}

@@ -1,0 +1,231 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Distribution;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>Which load cases of a verification carry their calculation sheets.</summary>
+public enum SheetScope
+{
+    /// <summary>None: numbers and statuses only.</summary>
+    None,
+
+    /// <summary>The load case that governs.</summary>
+    Governing,
+
+    /// <summary>Every load case.</summary>
+    All,
+}
+
+/// <summary>
+/// An attachment, checked and converted once. Immutable: any number of threads may evaluate it at the same time.
+/// </summary>
+/// <remarks>
+/// <see cref="Evaluate"/> is the fast path: it allocates nothing. <see cref="Verify(IEnumerable{LoadCase}, SheetScope)"/> runs the same code and adds what a reader wants:
+/// names, reasons, groups, and the calculation sheets, recorded from the formulas that were run.
+/// </remarks>
+public sealed class PreparedAttachment
+{
+    /// <summary>Working memory up to this many numbers is taken from the stack.</summary>
+    private const int MostOnStack = 1024;
+
+    private readonly AnchorageData _data;
+    private readonly Attachment _attachment;
+    private readonly int _scratchLength;
+
+    internal PreparedAttachment(Attachment attachment, Aci318Edition edition, Aci318Options options)
+    {
+        _attachment = attachment;
+        _data = new AnchorageData(attachment, edition, options);
+        ModeCapacity = TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 1;
+        _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
+    }
+
+    /// <summary>The most results that <see cref="Evaluate"/> can write; a span of this length always suffices.</summary>
+    public int ModeCapacity { get; }
+
+    /// <summary>Checks a load case and converts it once: the form that <see cref="Evaluate"/> takes.</summary>
+    /// <param name="loadCase">The load case, in strength design.</param>
+    /// <exception cref="InputException">Another safety format, or a moment that the fasteners cannot carry without contact.</exception>
+    public PreparedActions Prepare(LoadCase loadCase)
+    {
+        ArgumentNullException.ThrowIfNull(loadCase);
+        if (loadCase.Format != SafetyFormat.StrengthDesign)
+        {
+            throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "factored loads (strength design): the strengths of ACI 318 are design strengths");
+        }
+
+        return PreparedActions.Of(loadCase, _data.Elastic, _data.Edition.System);
+    }
+
+    /// <summary>Evaluates all strength modes for one load case. Allocates nothing.</summary>
+    /// <param name="actions">Actions that were prepared by this attachment.</param>
+    /// <param name="results">Receives the modes; at least <see cref="ModeCapacity"/> long.</param>
+    /// <returns>The number of modes written.</returns>
+    /// <exception cref="InputException"><paramref name="results"/> is too short.</exception>
+    public int Evaluate(in PreparedActions actions, Span<ModeResult> results)
+    {
+        if (results.Length < ModeCapacity)
+        {
+            throw new InputException(nameof(results), $"{QuantityText.Format(results.Length)} places", $"at least {QuantityText.Format(ModeCapacity)} (ModeCapacity)");
+        }
+
+        var writer = new ModeWriter<PlainNumber>(results, _data.Edition.System, null);
+        Run(actions, ref writer, default);
+        return writer.Count;
+    }
+
+    /// <summary>Verifies the attachment under its load cases.</summary>
+    /// <param name="loadCases">Factored load cases, at least one, of different names.</param>
+    /// <exception cref="InputException">No load case, two of one name, one of another safety format, or a moment that the fasteners cannot carry.</exception>
+    public AttachmentVerification Verify(params IEnumerable<LoadCase> loadCases) => Verify(loadCases, SheetScope.Governing);
+
+    /// <summary>Verifies the attachment under its load cases, with the sheets that are asked for.</summary>
+    /// <param name="loadCases">Factored load cases, at least one, of different names.</param>
+    /// <param name="sheets">Which load cases carry their sheets.</param>
+    /// <exception cref="InputException">No load case, two of one name, one of another safety format, or a moment that the fasteners cannot carry.</exception>
+    public AttachmentVerification Verify(IEnumerable<LoadCase> loadCases, SheetScope sheets)
+    {
+        ArgumentNullException.ThrowIfNull(loadCases);
+        LoadCase[] cases = [.. loadCases];
+        RequireNamesApart(cases);
+        AttachmentVerification verification = Verify(cases, _ => sheets == SheetScope.All);
+        if (sheets != SheetScope.Governing)
+        {
+            return verification;
+        }
+
+        string shown = verification.Governing?.LoadCase ?? cases[0].Name;
+        return Verify(cases, name => name == shown);
+    }
+
+    private AttachmentVerification Verify(LoadCase[] cases, Predicate<string> isShown)
+    {
+        var modes = ImmutableArray.CreateBuilder<FailureMode>();
+        var forces = ImmutableArray.CreateBuilder<FastenerForces>(cases.Length * _data.Count);
+        var distribution = ImmutableArray.CreateBuilder<DistributionSheet>();
+        var notices = new List<string>();
+        var results = new ModeResult[ModeCapacity];
+        double[] perFastener = new double[3 * _data.Count];
+        foreach (LoadCase loadCase in cases)
+        {
+            PreparedActions actions = Prepare(loadCase);
+            var trace = new ModeTrace(isShown(loadCase.Name));
+            int count = isShown(loadCase.Name)
+                ? Traced<TracedNumber>(actions, results, trace, perFastener)
+                : Traced<PlainNumber>(actions, results, trace, perFastener);
+            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name);
+            AddForces(forces, perFastener, loadCase.Name);
+            notices.AddRange(trace.Notices.Where(n => !notices.Contains(n)));
+            if (isShown(loadCase.Name))
+            {
+                distribution.Add(new(loadCase.Name, DistributionRecord.Of(_data, loadCase)));
+            }
+        }
+
+        var detailing = new ModeTrace(withSheets: true);
+        var detailingWriter = new ModeWriter<TracedNumber>(results, _data.Edition.System, detailing);
+        Detailing.Write(_data, ref detailingWriter);
+        AddModes(modes, results.AsSpan(0, detailingWriter.Count), detailing, null);
+
+        return new AttachmentVerification(
+            _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(),
+            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. notices]);
+    }
+
+    private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)
+        where T : struct, IFormulaNumber<T>
+    {
+        var writer = new ModeWriter<T>(results, _data.Edition.System, trace);
+        Run(actions, ref writer, perFastener);
+        return writer.Count;
+    }
+
+    /// <summary>The one flow, for the fast path and for the sheets: forces on the fasteners, then the modes.</summary>
+    /// <param name="actions">Prepared actions.</param>
+    /// <param name="writer">Takes the modes.</param>
+    /// <param name="perFastener">Receives tension, shear along x and along y of each fastener, unless empty.</param>
+    [SkipLocalsInit]
+    private void Run<T>(in PreparedActions actions, ref ModeWriter<T> writer, Span<double> perFastener)
+        where T : struct, IFormulaNumber<T>
+    {
+        int count = _data.Count;
+        double[]? rented = _scratchLength > MostOnStack ? ArrayPool<double>.Shared.Rent(_scratchLength) : null;
+        Span<double> scratch = rented is null ? stackalloc double[_scratchLength] : rented;
+        var memory = new Scratch(scratch);
+        Span<double> tension = memory.Doubles(count);
+        Span<double> shearX = memory.Doubles(count);
+        Span<double> shearY = memory.Doubles(count);
+        _data.Elastic.Tensions(actions, tension);
+        _data.Elastic.Shears(actions, shearX, shearY);
+        if (!perFastener.IsEmpty)
+        {
+            tension.CopyTo(perFastener);
+            shearX.CopyTo(perFastener[count..]);
+            shearY.CopyTo(perFastener[(2 * count)..]);
+            Remarks.OfForces(tension, ref writer);
+        }
+
+        HighestRatio tensionRatio = TensionModes.Write(_data, tension, ref writer, memory.Rest);
+        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, ref writer, memory.Rest);
+        Interaction.Write(_data, tensionRatio, shearRatio, ref writer);
+        if (rented is not null)
+        {
+            ArrayPool<double>.Shared.Return(rented);
+        }
+    }
+
+    private static void RequireNamesApart(LoadCase[] cases)
+    {
+        if (cases.Length == 0)
+        {
+            throw new InputException("loadCases", "no load case", "at least one");
+        }
+
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (LoadCase loadCase in cases)
+        {
+            if (!names.Add(loadCase.Name))
+            {
+                throw new InputException("name", $"two load cases named \"{loadCase.Name}\"", "a name of its own for each load case");
+            }
+        }
+    }
+
+    /// <summary>A number follows the id only where there are several modes of one kind and edge.</summary>
+    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase)
+    {
+        for (int i = 0; i < results.Length; i++)
+        {
+            ModeResult result = results[i];
+            int alike = 0;
+            foreach (ModeResult other in results)
+            {
+                alike += other.Kind == result.Kind && other.Side == result.Side ? 1 : 0;
+            }
+
+            string path = FailureModeIds.Path(result.Kind, result.Side);
+            string id = alike > 1 ? $"{path}/{QuantityText.Format(result.Number)}" : path;
+            ModeTrace.Entry entry = trace.Entries[i];
+            modes.Add(new FailureMode(result, id, loadCase, entry.Group, entry.Clause, entry.Reason, SafetyFormat.StrengthDesign, entry.Sheet));
+        }
+    }
+
+    private void AddForces(ImmutableArray<FastenerForces>.Builder forces, ReadOnlySpan<double> perFastener, string loadCase)
+    {
+        int count = _data.Count;
+        MeasurementSystem system = _data.Edition.System;
+        for (int i = 0; i < count; i++)
+        {
+            forces.Add(new FastenerForces(
+                loadCase, i, PrintedUnits.Force(perFastener[i], system), PrintedUnits.Force(perFastener[count + i], system), PrintedUnits.Force(perFastener[(2 * count) + i], system)));
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>17.6.3 Pullout strength of anchors in tension.</summary>
+internal static class Pullout
+{
+    public static readonly ModeName Name = new(FailureModeKind.Pullout, "17.6.3", "phi N_pn", "N_ua_i", "most loaded fastener");
+
+    /// <summary>Why a hook is not covered; null where it is.</summary>
+    public static string? NotCovered(AnchorageData data)
+    {
+        if (data.IsHeaded)
+        {
+            return double.IsNaN(data.BearingArea) ? "The bearing area of the head is not known: give bearingArea." : null;
+        }
+
+        return Limit.IsBelow(data.HookExtension, 3 * data.Diameter) ? "The hook extension e_h is less than 3 d_a (17.6.3.2.2)." : null;
+    }
+
+    /// <summary>N_pn of one fastener (17.6.3.1).</summary>
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
+        T fc = ConcreteStrength.CastIn(sheet, data);
+        T np = data.IsHeaded ? Headed(sheet, data, fc) : Hooked(sheet, data, fc);
+        T psi = sheet.Factor("psi_c_P", data.IsCracked ? 1 : 1.4, data.IsCracked ? "17.6.3.3.1, cracked" : "17.6.3.3.1, uncracked");
+        return sheet.Step("N_pn", psi * np, Dimension.Force, "17.6.3.1");
+    }
+
+    /// <summary>Crushing under the head (17.6.3.2.2a).</summary>
+    private static T Headed<T>(Sheet<T> sheet, AnchorageData data, T fc)
+        where T : struct, IFormulaNumber<T>
+    {
+        T abrg = sheet.Given("A_brg", data.BearingArea, Dimension.Area);
+        return sheet.Step("N_p", 8 * abrg * fc, Dimension.Force, "17.6.3.2.2a");
+    }
+
+    /// <summary>Crushing inside the hook (17.6.3.2.2b). A hook longer than 4.5 d_a counts as 4.5 d_a.</summary>
+    private static T Hooked<T>(Sheet<T> sheet, AnchorageData data, T fc)
+        where T : struct, IFormulaNumber<T>
+    {
+        T da = sheet.Given("d_a", data.Diameter, Dimension.Length);
+        T eh = sheet.Given("e_h", data.HookExtension, Dimension.Length);
+        sheet.When(eh >= 3 * da);
+        if (!sheet.When(eh <= 4.5 * da))
+        {
+            eh = sheet.Step("e_h_lim", 4.5 * da, Dimension.Length, "17.6.3.2.2b");
+        }
+
+        return sheet.Step("N_p", 0.9 * fc * eh * da, Dimension.Force, "17.6.3.2.2b");
+    }
+}

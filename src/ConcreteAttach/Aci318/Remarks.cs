@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>What a result says beside its numbers: assumptions, readings of the standard, and notices.</summary>
+internal static class Remarks
+{
+    /// <summary>What was assumed, and which readings were taken.</summary>
+    public static ImmutableArray<string> Assumptions(Attachment attachment, AnchorageData data)
+    {
+        ConcreteMember member = attachment.Concrete;
+        var assumptions = new List<string>
+        {
+            $"{data.Edition.Standard} chapter 17 with its {data.Edition.Constants} constants; strength design, factored loads.",
+            "The attached part is stiff and passes its forces to the fasteners elastically, without contact pressure; its own strength is not checked here.",
+            member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
+            $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",
+            data.IsTorqued ? "The fasteners are torqued." : "The fasteners are not torqued.",
+        };
+        if (member.Cover is null)
+        {
+            assumptions.Add($"Cover {QuantityText.Format(ConcreteMember.DefaultCover)} (not given; Table 20.5.1.3.1, not exposed to weather; cast against earth it is 3 in).");
+        }
+
+        assumptions.AddRange(data.TableValues.Select(Sentence));
+        assumptions.Add(data.Options.Area == AreaReading.Union
+            ? "Projected area of a tension breakout: union of the squares about the fasteners (option area: union)."
+            : "Projected area of a tension breakout: rectangle about the squares, at most n A_Nco (option area: bounding).");
+        assumptions.Add(data.Options.CloseEdges == CloseEdgesReading.Group
+            ? "Close edges of 17.6.2.1.2: those near the breakout group (option closeEdges: group)."
+            : "Close edges of 17.6.2.1.2: those near any fastener (option closeEdges: all fasteners).");
+        if (data.IsHeaded)
+        {
+            assumptions.Add(data.Options.Deep == DeepReading.Revert
+                ? "Embedment above 17.6.2.2.3: back to h_ef^1.5 (option deep: revert)."
+                : "Embedment above 17.6.2.2.3: h_ef^(5/3) goes on (option deep: extend).");
+        }
+
+        assumptions.Add("A limit counts as met within one part in 10^9.");
+        return [.. assumptions];
+    }
+
+    /// <summary>Notices that do not depend on the load.</summary>
+    public static IEnumerable<string> Notices(AnchorageData data)
+    {
+        if (Limit.IsBelow(data.Strength, data.Edition.SmallestStructuralStrength))
+        {
+            yield return $"f'c is less than {QuantityText.Format(data.Edition.SmallestStructuralStrength, Dimension.Stress, data.Edition.System)}, the least of structural concrete (Table 19.2.1.1).";
+        }
+
+        if (Limit.IsBelow(data.Edition.LargestStrengthCastIn, data.Strength))
+        {
+            yield return $"f'c in the formulas is limited to {QuantityText.Format(data.Edition.LargestStrengthCastIn, Dimension.Stress, data.Edition.System)} (17.3.1).";
+        }
+    }
+
+    /// <summary>Notices that the forces of a load case call for.</summary>
+    public static void OfForces<T>(scoped ReadOnlySpan<double> tension, ref ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        double largest = 0;
+        double lowest = 0;
+        foreach (double force in tension)
+        {
+            largest = Math.Max(largest, Math.Abs(force));
+            lowest = Math.Min(lowest, force);
+        }
+
+        if (lowest < -TensionModes.LeastShare * largest)
+        {
+            writer.Notice("Some fasteners are in compression by elastic theory without contact: shown, not checked, and not passed on to the concrete.");
+        }
+    }
+
+    private static string YesNo(bool value) => value ? "yes" : "no";
+
+    private static string Sentence(string text) => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text.AsSpan(1), ".");
+}

@@ -1,0 +1,280 @@
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>A part of a row that takes part in a check of shear toward or along an edge.</summary>
+/// <param name="Start">Where its fasteners start in the order of <see cref="RowLoads"/>.</param>
+/// <param name="End">Where they end.</param>
+/// <param name="EdgeDistance">c_a1 of its row.</param>
+/// <param name="Lowest">Lowest number of its fasteners.</param>
+/// <param name="SetSum">Sum of the components of all fasteners that are pushed the same way.</param>
+/// <param name="PartOfRow">Its own components over those of its row.</param>
+/// <param name="Share">What its row takes of the sum.</param>
+internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, double SetSum, double PartOfRow, RowShare Share);
+
+/// <summary>
+/// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
+/// </summary>
+/// <remarks>
+/// A fastener counts if its own component points the way at hand. A row is the fasteners at one edge distance. Row k of m from the edge is checked with
+/// V/(m − k + 1) and its own c_a1; where the second row is closer to the front row than c_a1 of the front row, the front row takes all; for studs welded to one plate the
+/// farthest row does (17.7.2.2.2). A row falls into parts at gaps of 3 c_a1.
+/// </remarks>
+internal ref struct RowLoads
+{
+    private readonly AnchorageData _data;
+    private readonly ConcreteSide _side;
+    private readonly bool _isParallel;
+    private readonly ReadOnlySpan<double> _along;
+    private readonly Span<double> _magnitudes;
+    private readonly Span<int> _order;
+    private readonly Span<int> _rowStarts;
+    private readonly Span<int> _partStarts;
+    private readonly Span<int> _members;
+    private readonly Span<double> _distances;
+    private readonly Span<double> _rest;
+    private readonly Span<LoadedPart> _parts;
+    private int _ordered;
+
+    public RowLoads(AnchorageData data, ConcreteSide side, bool isParallel, Span<double> free)
+    {
+        int count = data.Count;
+        var memory = new Scratch(free);
+        _data = data;
+        _side = side;
+        _isParallel = isParallel;
+        _along = side.IsAlongX() ? data.Y : data.X;
+        _magnitudes = memory.Doubles(count);
+        _distances = memory.Doubles(count);
+        _order = memory.Ints(count);
+        _rowStarts = memory.Ints(count + 1);
+        _partStarts = memory.Ints(count + 1);
+        _members = memory.Ints(count);
+        _parts = System.Runtime.InteropServices.MemoryMarshal.Cast<double, LoadedPart>(memory.Doubles(DoublesPerPart * count))[..count];
+        _rest = memory.Rest;
+    }
+
+    /// <summary>Number of parts to check.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Whether a middle row is checked, of which the commentary says nothing.</summary>
+    public bool HasMiddleRow { get; private set; }
+
+    /// <summary>Whether studs are welded to a plate but do not meet 17.7.2.2.2 here.</summary>
+    public bool HasUnmetWeldedStud { get; private set; }
+
+    /// <summary>Whether the coefficient and the rule of welded studs hold.</summary>
+    private bool IsWeldedStud { get; set; }
+
+    private static int DoublesPerPart => (System.Runtime.CompilerServices.Unsafe.SizeOf<LoadedPart>() + sizeof(double) - 1) / sizeof(double);
+
+    /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
+    public static int ScratchLength(int count) =>
+        (2 * count) + (4 * Scratch.LengthOfInts(count + 1)) + (DoublesPerPart * count) + Math.Max(Rows.ScratchLength(count), Parts.ScratchLength(count));
+
+    /// <summary>Adds the fasteners whose component, times <paramref name="sign"/>, exceeds <paramref name="least"/>.</summary>
+    public void AddSet(scoped ReadOnlySpan<double> components, double sign, double least)
+    {
+        int start = _ordered;
+        double sum = 0;
+        for (int i = 0; i < components.Length; i++)
+        {
+            double component = sign * components[i];
+            if (component > least)
+            {
+                _magnitudes[i] = component;
+                _order[_ordered++] = i;
+                sum += component;
+            }
+        }
+
+        if (_ordered > start)
+        {
+            Split(start, sum);
+        }
+    }
+
+    /// <summary>Without demand: all fasteners with an equal load.</summary>
+    public void AddEqualLoad()
+    {
+        int count = _data.Count;
+        for (int i = 0; i < count; i++)
+        {
+            _magnitudes[i] = 1;
+            _order[i] = i;
+        }
+
+        _ordered = count;
+        Split(0, count);
+    }
+
+    /// <summary>The part of a rank: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
+    public readonly LoadedPart OfRank(int rank)
+    {
+        for (int i = 0; i < Count; i++)
+        {
+            int before = 0;
+            for (int k = 0; k < Count; k++)
+            {
+                before += IsBefore(_parts[k], _parts[i]) ? 1 : 0;
+            }
+
+            if (before == rank)
+            {
+                return _parts[i];
+            }
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(rank));
+    }
+
+    /// <summary>Numbers of a part's fasteners, ascending.</summary>
+    public readonly ReadOnlySpan<int> Members(in LoadedPart part)
+    {
+        Span<int> members = _members[..(part.End - part.Start)];
+        _order[part.Start..part.End].CopyTo(members);
+        members.Sort();
+        return members;
+    }
+
+    /// <summary>What the breakout formulas need of a part.</summary>
+    public readonly ShearPart Describe(in LoadedPart part)
+    {
+        ReadOnlySpan<int> members = _order[part.Start..part.End];
+        double first = _along[members[0]];
+        double last = _along[members[^1]];
+        double sum = 0, moment = 0, mean = 0, reach = 0, largestGap = 0;
+        for (int k = 0; k < members.Length; k++)
+        {
+            double place = _along[members[k]];
+            sum += _magnitudes[members[k]];
+            moment += _magnitudes[members[k]] * place;
+            mean += place;
+            reach = Math.Max(reach, Math.Abs(place));
+            largestGap = k == 0 ? 0 : Math.Max(largestGap, place - _along[members[k - 1]]);
+        }
+
+        double eccentricity = Math.Abs((moment / sum) - (mean / members.Length));
+        Rectangle concrete = _data.Concrete;
+        return new ShearPart(
+            _side,
+            members.Length,
+            part.EdgeDistance,
+            _side.IsAlongX() ? first - concrete.Bottom : first - concrete.Left,
+            _side.IsAlongX() ? concrete.Top - last : concrete.Right - last,
+            last - first,
+            largestGap,
+            eccentricity <= 1e-12 * reach ? 0 : eccentricity,
+            _isParallel,
+            IsWeldedStud);
+    }
+
+    private static bool IsBefore(in LoadedPart a, in LoadedPart b) =>
+        Limit.IsBelow(a.EdgeDistance, b.EdgeDistance) || (!Limit.IsBelow(b.EdgeDistance, a.EdgeDistance) && a.Lowest < b.Lowest);
+
+    private void Split(int start, double sum)
+    {
+        int count = _ordered - start;
+        Span<double> distances = _distances[..count];
+        Span<int> set = _order[start.._ordered];
+        ReadOnlySpan<double> across = _side.IsAlongX() ? _data.X : _data.Y;
+        for (int k = 0; k < count; k++)
+        {
+            distances[k] = _side.DistanceFrom(_data.Concrete, across[set[k]]);
+        }
+
+        // Rows orders places within the set; turn them into numbers of fasteners.
+        Span<int> places = _members[..count];
+        int rows = Rows.Find(distances, places, _rowStarts, _rest);
+        for (int k = 0; k < count; k++)
+        {
+            places[k] = set[places[k]];
+        }
+
+        places.CopyTo(set);
+
+        FindWeldedStud(set);
+        (int firstRow, int endRow, RowRule rule) = RowsToCheck(across, set, rows);
+        for (int row = firstRow; row < endRow; row++)
+        {
+            int sharing = rule == RowRule.Shared ? rows - row : 1;
+            HasMiddleRow |= rule == RowRule.Shared && row > 0 && row < rows - 1;
+            AddParts(start, row, sum, across, new RowShare(row + 1, rows, sharing, rule));
+        }
+    }
+
+    private readonly (int First, int End, RowRule Rule) RowsToCheck(scoped ReadOnlySpan<double> across, scoped ReadOnlySpan<int> set, int rows)
+    {
+        if (rows == 1)
+        {
+            return (0, 1, RowRule.Only);
+        }
+
+        if (IsWeldedStud)
+        {
+            return (rows - 1, rows, RowRule.WeldedFarthest);
+        }
+
+        double front = _side.DistanceFrom(_data.Concrete, across[set[0]]);
+        double second = _side.DistanceFrom(_data.Concrete, across[set[_rowStarts[1]]]);
+        return Limit.IsBelow(second - front, front) ? (0, 1, RowRule.FrontTakesAll) : (0, rows, RowRule.Shared);
+    }
+
+    private void AddParts(int start, int row, double sum, scoped ReadOnlySpan<double> across, in RowShare share)
+    {
+        int rowStart = start + _rowStarts[row];
+        Span<int> inRow = _order[rowStart..(start + _rowStarts[row + 1])];
+        double edgeDistance = _side.DistanceFrom(_data.Concrete, across[inRow[0]]);
+        double rowSum = Sum(inRow);
+        int parts = Parts.Find(_along, inRow, 3 * edgeDistance, _partStarts, _rest);
+        for (int part = 0; part < parts; part++)
+        {
+            int from = _partStarts[part];
+            int to = _partStarts[part + 1];
+            int lowest = int.MaxValue;
+            foreach (int member in inRow[from..to])
+            {
+                lowest = Math.Min(lowest, member);
+            }
+
+            double partOfRow = parts == 1 ? 1 : Sum(inRow[from..to]) / rowSum;
+            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sum, partOfRow, share);
+        }
+    }
+
+    /// <summary>17.7.2.2.2: plate, spacing, and corner reinforcement where a side edge is at 1.5 h_ef or nearer.</summary>
+    private void FindWeldedStud(scoped ReadOnlySpan<int> set)
+    {
+        if (_data.WeldedPlateThickness is not { } thickness)
+        {
+            return;
+        }
+
+        Aci318Edition edition = _data.Edition;
+        double nearest = double.PositiveInfinity;
+        foreach (int member in set)
+        {
+            double place = _along[member];
+            nearest = Math.Min(nearest, _side.IsAlongX()
+                ? Math.Min(_data.Concrete.Top - place, place - _data.Concrete.Bottom)
+                : Math.Min(_data.Concrete.Right - place, place - _data.Concrete.Left));
+        }
+
+        IsWeldedStud = !Limit.IsBelow(thickness, Math.Max(edition.WeldedPlateThickness, _data.Diameter / 2))
+            && !Limit.IsBelow(_data.SmallestSpacing, edition.WeldedStudSpacing)
+            && (_data.HasCornerReinforcement || Limit.IsBelow(1.5 * _data.Embedment, nearest));
+        HasUnmetWeldedStud |= !IsWeldedStud;
+    }
+
+    private readonly double Sum(scoped ReadOnlySpan<int> members)
+    {
+        double sum = 0;
+        foreach (int member in members)
+        {
+            sum += _magnitudes[member];
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,176 @@
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Aci318;
+
+/// <summary>17.7 All failure modes in shear: which fasteners take part in which, in the order of the chapter.</summary>
+internal static class ShearModes
+{
+    /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
+    public static int ScratchLength(int count) =>
+        count + Math.Max(RowLoads.ScratchLength(count), PryoutModes.ScratchLength(count));
+
+    /// <summary>Most modes that <paramref name="count"/> fasteners can give: toward and along four edges, and pryout with its single fasteners.</summary>
+    public static int MostModes(int count) => 1 + (8 * count) + (2 * count);
+
+    /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
+    /// <param name="data">The attachment.</param>
+    /// <param name="shearX">Shear along x on each fastener.</param>
+    /// <param name="shearY">Shear along y on each fastener.</param>
+    /// <param name="writer">Takes the modes.</param>
+    /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
+    public static HighestRatio Write<T>(
+        AnchorageData data, scoped ReadOnlySpan<double> shearX, scoped ReadOnlySpan<double> shearY, ref ModeWriter<T> writer, scoped Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var memory = new Scratch(free);
+        Span<double> resultants = memory.Doubles(data.Count);
+        int most = 0;
+        for (int i = 0; i < resultants.Length; i++)
+        {
+            resultants[i] = Math.Sqrt((shearX[i] * shearX[i]) + (shearY[i] * shearY[i]));
+            most = resultants[i] > resultants[most] ? i : most;
+        }
+
+        double least = TensionModes.LeastShare * resultants[most];
+        Steel(data, resultants[most], most, ref writer);
+        if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
+        {
+            const string reason = "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).";
+            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), resultants[most] > 0, reason);
+            writer.WriteGap(new ModeLabel(Pryout.OfGroup), resultants[most] > 0, reason);
+        }
+        else
+        {
+            foreach (ConcreteSide side in ConcreteSides.All)
+            {
+                if (double.IsFinite(Layouts.EdgeDistance(data.Concrete, data.Extent, side)))
+                {
+                    ReadOnlySpan<double> toward = side.IsAlongX() ? shearX : shearY;
+                    ReadOnlySpan<double> along = side.IsAlongX() ? shearY : shearX;
+                    BreakoutAt(data, side, toward, least, isParallel: false, ref writer, memory.Rest);
+                    BreakoutAt(data, side, along, least, isParallel: true, ref writer, memory.Rest);
+                }
+            }
+
+            PryoutModes.Write(data, shearX, shearY, resultants, least, ref writer, memory.Rest);
+        }
+
+        HighestRatio highest = writer.TakeHighest();
+        return resultants[most] > 0 ? highest : new HighestRatio(0, IsKnown: true);
+    }
+
+    private static void Steel<T>(AnchorageData data, double demand, int most, ref ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        var mode = new ModeLabel(SteelShear.Name);
+        if (double.IsNaN(data.ShearArea))
+        {
+            writer.WriteGap(mode, demand > 0, "The shear area is not known: give thread, tensileArea or shearArea.");
+            return;
+        }
+
+        Sheet<T> sheet = writer.NewSheet();
+        T nominal = SteelShear.NominalStrength(sheet, data);
+        T phi = StrengthReduction.SteelShear(sheet, data);
+        ReadOnlySpan<int> mostLoaded = [most];
+        writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
+    }
+
+    /// <summary>Breakout toward or along one edge: every part of every row that is to be checked.</summary>
+    /// <param name="data">The attachment.</param>
+    /// <param name="side">The edge.</param>
+    /// <param name="components">Component of each fastener's shear across the edge, or along it.</param>
+    /// <param name="least">A component up to this is none.</param>
+    /// <param name="isParallel">Whether the components run along the edge.</param>
+    /// <param name="writer">Takes the modes.</param>
+    /// <param name="free">Working memory.</param>
+    private static void BreakoutAt<T>(
+        AnchorageData data, ConcreteSide side, scoped ReadOnlySpan<double> components, double least, bool isParallel, ref ModeWriter<T> writer, scoped Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var mode = new ModeLabel(isParallel ? ConcreteBreakoutShear.Along : ConcreteBreakoutShear.Toward, side);
+        var loads = new RowLoads(data, side, isParallel, free);
+        if (isParallel)
+        {
+            // Pushed one way along the edge and pushed the other way: two sets, each with its own sum.
+            loads.AddSet(components, 1, least);
+            loads.AddSet(components, -1, least);
+        }
+        else
+        {
+            loads.AddSet(components, side.Sign(), least);
+        }
+
+        bool hasDemand = loads.Count > 0;
+        if (!hasDemand)
+        {
+            loads.AddEqualLoad();
+        }
+
+        if (loads.HasUnmetWeldedStud)
+        {
+            writer.Notice("Studs welded to a plate: a condition of 17.7.2.2.2 is not met at an edge, so the coefficient and the rows of other fasteners are used there.");
+        }
+
+        if (loads.HasMiddleRow)
+        {
+            writer.Notice("Shear toward an edge with more than two rows: row k of m is checked with V/(m − k + 1), an extension of the commentary's two rows.");
+        }
+
+        for (int rank = 0; rank < loads.Count; rank++)
+        {
+            Sheet<T> sheet = writer.NewSheet();
+            LoadedPart loaded = loads.OfRank(rank);
+            ShearPart part = loads.Describe(loaded);
+            Explain(sheet, loaded, isParallel);
+            T nominal = ConcreteBreakoutShear.NominalStrength(sheet, data, part);
+            T phi = StrengthReduction.ConcreteShear(sheet, data);
+            T demand = Demand(sheet, loaded, hasDemand);
+            writer.Check(sheet, mode with { Number = rank + 1 }, nominal, phi, demand, loads.Members(loaded));
+        }
+    }
+
+    /// <summary>The shear that a part of a row is checked with: its row's share of the sum, times its share of the row.</summary>
+    private static T Demand<T>(Sheet<T> sheet, in LoadedPart loaded, bool hasDemand)
+        where T : struct, IFormulaNumber<T>
+    {
+        double total = hasDemand ? loaded.SetSum : 0;
+        if (loaded.Share.Sharing == 1 && loaded.PartOfRow == 1)
+        {
+            return sheet.Given("V_ua_g", total, Dimension.Force, "sum of the components that count");
+        }
+
+        T sum = sheet.Given("V_ua", total, Dimension.Force, "sum of the components that count");
+        T sharing = sheet.Given("m", loaded.Share.Sharing, Dimension.None, "rows that share it in this check");
+        T partOfRow = sheet.Given("w", loaded.PartOfRow, Dimension.None, "share of this part of the row");
+        return sheet.Step("V_ua_g", sum / sharing * partOfRow, Dimension.Force, "Fig. R17.7.2.1b");
+    }
+
+    private static void Explain<T>(Sheet<T> sheet, in LoadedPart loaded, bool isParallel)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (!sheet.IsRecording)
+        {
+            return;
+        }
+
+        RowShare share = loaded.Share;
+        string place = $"Row {QuantityText.Format(share.Row)} of {QuantityText.Format(share.Rows)} from the edge";
+        sheet.Note(share.Rule switch
+        {
+            RowRule.Only => "One row.",
+            RowRule.FrontTakesAll => $"{place}. The next row is closer to it than its c_a1, so the front row takes all (case 3 of Fig. R17.7.2.1b).",
+            RowRule.WeldedFarthest => $"{place}: studs welded to one plate, so the farthest row takes all (17.7.2.2.2).",
+            _ when share.Sharing == 1 => $"{place}: the farthest row, checked with all of the shear (case 2 of Fig. R17.7.2.1b).",
+            _ when share.Row == 1 => $"{place}, checked with 1/{QuantityText.Format(share.Sharing)} of the shear (case 1 of Fig. R17.7.2.1b).",
+            _ => $"{place}, checked with 1/{QuantityText.Format(share.Sharing)} of the shear: the rows in front are taken as broken out.",
+        });
+        if (isParallel)
+        {
+            sheet.Note("Shear along the edge: twice the strength toward the edge with ψ_ed,V = 1; checked apart from the component toward the edge (17.7.2.1).");
+        }
+    }
+}

@@ -1,0 +1,21 @@
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+
+namespace ConcreteAttach.Attached;
+
+/// <summary>What is verified: fasteners of one kind, steel and embedment, their places, and the concrete that holds them.</summary>
+/// <param name="Concrete">The member.</param>
+/// <param name="Fastener">The fastener.</param>
+/// <param name="Layout">Where the fasteners stand.</param>
+public sealed record Attachment(ConcreteMember Concrete, CastInFastener Fastener, FastenerLayout Layout)
+{
+    /// <summary>The member.</summary>
+    public ConcreteMember Concrete { get; } = Concrete ?? throw new ArgumentNullException(nameof(Concrete));
+
+    /// <summary>The fastener.</summary>
+    public CastInFastener Fastener { get; } = Fastener ?? throw new ArgumentNullException(nameof(Fastener));
+
+    /// <summary>Where the fasteners stand.</summary>
+    public FastenerLayout Layout { get; } = Layout ?? throw new ArgumentNullException(nameof(Layout));
+}

@@ -1,0 +1,58 @@
+namespace ConcreteAttach.Calculation;
+
+/// <summary>
+/// A symbol in ASCII, base and subscripts parted by underlines (<c>psi_ec_N</c>, <c>h_ef'</c>, <c>e'_N_x</c>), as it is printed. A prime belongs to the base.
+/// </summary>
+internal static class SymbolText
+{
+    /// <summary>Plain text: ψ_ec,N; h'_ef.</summary>
+    public static string Plain(string id)
+    {
+        int product = id.IndexOf(' ', StringComparison.Ordinal);
+        if (product > 0)
+        {
+            return $"{Plain(id[..product])} {Plain(id[(product + 1)..])}";
+        }
+
+        (string stem, bool prime, string subscript) = Split(id);
+        return Greek(stem) + (prime ? "'" : "") + (subscript.Length == 0 ? "" : "_" + subscript.Replace('-', '−'));
+    }
+
+    /// <summary>LaTeX: \psi_{ec,N}.</summary>
+    public static string Latex(string id)
+    {
+        int product = id.IndexOf(' ', StringComparison.Ordinal);
+        if (product > 0)
+        {
+            return $@"{Latex(id[..product])}\,{Latex(id[(product + 1)..])}";
+        }
+
+        (string stem, bool prime, string subscript) = Split(id);
+        string letter = Greek(stem) != stem ? "\\" + stem : stem.Length > 1 ? $@"\mathrm{{{stem}}}" : stem;
+        string upright = subscript.Length == 0 ? "" : $"_{{\\mathrm{{{subscript}}}}}";
+        return letter + (prime ? "'" : "") + upright;
+    }
+
+    /// <summary>Base letter (Greek letters by name), prime, and the subscripts joined by commas.</summary>
+    public static (string Stem, bool HasPrime, string Subscript) Split(string id)
+    {
+        bool prime = id.Contains('\'', StringComparison.Ordinal);
+        string bare = id.Replace("'", "", StringComparison.Ordinal);
+        int first = bare.IndexOf('_', StringComparison.Ordinal);
+        return first < 0
+            ? (bare, prime, "")
+            : (bare[..first], prime, bare[(first + 1)..].Replace('_', ','));
+    }
+
+    /// <summary>The Greek letter of a name, or the text itself.</summary>
+    public static string Greek(string stem) => stem switch
+    {
+        "psi" => "ψ",
+        "phi" => "φ",
+        "lambda" => "λ",
+        "tau" => "τ",
+        "beta" => "β",
+        "theta" => "θ",
+        _ => stem,
+    };
+}

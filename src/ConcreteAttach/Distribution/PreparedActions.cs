@@ -1,0 +1,65 @@
+using ConcreteAttach.Actions;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Distribution;
+
+/// <summary>
+/// The actions of a load case, checked, in the units of the method and moved to the centroid of the fasteners: what the fast path takes.
+/// </summary>
+public readonly struct PreparedActions
+{
+    private PreparedActions(double n, double vx, double vy, double mx, double my, double mz)
+    {
+        N = n;
+        Vx = vx;
+        Vy = vy;
+        Mx = mx;
+        My = my;
+        Mz = mz;
+    }
+
+    internal double N { get; }
+
+    internal double Vx { get; }
+
+    internal double Vy { get; }
+
+    internal double Mx { get; }
+
+    internal double My { get; }
+
+    internal double Mz { get; }
+
+    /// <summary>The same actions times a factor.</summary>
+    /// <param name="factor">Factor on all forces and moments; any finite number.</param>
+    /// <exception cref="InputException">The factor is not finite.</exception>
+    public PreparedActions Scaled(double factor) => double.IsFinite(factor)
+        ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz)
+        : throw new InputException(nameof(factor), QuantityText.Format(factor), "a finite number");
+
+    /// <summary>Moves the actions from where they act to the centroid: M + r × F.</summary>
+    /// <exception cref="InputException">A moment that the fasteners cannot carry without contact.</exception>
+    internal static PreparedActions Of(LoadCase loadCase, ElasticGroup group, MeasurementSystem system)
+    {
+        double n = loadCase.N.In(system);
+        double vx = loadCase.Vx.In(system);
+        double vy = loadCase.Vy.In(system);
+        double mx = loadCase.Mx.In(system);
+        double my = loadCase.My.In(system);
+        double mz = loadCase.Mz.In(system);
+        double armX = loadCase.At.X.In(system) - group.CentroidX;
+        double armY = loadCase.At.Y.In(system) - group.CentroidY;
+        var silent = default(Sheet<PlainNumber>);
+        (PlainNumber mxc, PlainNumber myc) = ElasticDistribution.BendingAtCentroid<PlainNumber>(silent, new(n), new(mx), new(my), new(armX), new(armY));
+        PlainNumber mzc = ElasticDistribution.TorsionAtCentroid<PlainNumber>(silent, new(vx), new(vy), new(mz), new(armX), new(armY));
+        var actions = new PreparedActions(n, vx, vy, mxc.Value, myc.Value, mzc.Value);
+
+        // Lever arms are differences of positions: their rounding is relative to the positions, not to the arm.
+        double arm = Math.Abs(loadCase.At.X.In(system)) + Math.Abs(loadCase.At.Y.In(system)) + Math.Abs(group.CentroidX) + Math.Abs(group.CentroidY) + group.Reach;
+        double bendingScale = Math.Abs(mx) + Math.Abs(my) + (Math.Abs(n) * arm);
+        double torsionScale = Math.Abs(mz) + ((Math.Abs(vx) + Math.Abs(vy)) * arm);
+        group.RequireCarried(actions.Mx, actions.My, actions.Mz, bendingScale, torsionScale, system);
+        return actions;
+    }
+}

@@ -1,0 +1,53 @@
+using ConcreteAttach.Calculation;
+
+namespace ConcreteAttach.Geometry;
+
+/// <summary>Measures of a set of fasteners.</summary>
+internal static class Layouts
+{
+    /// <summary>The rectangle about the points.</summary>
+    public static Rectangle ExtentOf(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+    {
+        double left = double.PositiveInfinity, right = double.NegativeInfinity, bottom = double.PositiveInfinity, top = double.NegativeInfinity;
+        for (int i = 0; i < xs.Length; i++)
+        {
+            left = Math.Min(left, xs[i]);
+            right = Math.Max(right, xs[i]);
+            bottom = Math.Min(bottom, ys[i]);
+            top = Math.Max(top, ys[i]);
+        }
+
+        return new(left, right, bottom, top);
+    }
+
+    /// <summary>Distance from the nearest of the points within <paramref name="extent"/> to a side of the concrete; infinite without an edge there.</summary>
+    public static double EdgeDistance(in Rectangle concrete, in Rectangle extent, ConcreteSide side) => side switch
+    {
+        ConcreteSide.PlusX => concrete.Right - extent.Right,
+        ConcreteSide.MinusX => extent.Left - concrete.Left,
+        ConcreteSide.PlusY => concrete.Top - extent.Top,
+        _ => extent.Bottom - concrete.Bottom,
+    };
+
+    /// <summary>The smallest of the four edge distances.</summary>
+    public static double SmallestEdge(in Rectangle concrete, in Rectangle extent) => Math.Min(
+        Math.Min(concrete.Right - extent.Right, extent.Left - concrete.Left),
+        Math.Min(concrete.Top - extent.Top, extent.Bottom - concrete.Bottom));
+
+    /// <summary>How many edges are nearer than <paramref name="limit"/>, and the largest edge distance that is not above it.</summary>
+    public static (int Count, double Largest) CloseEdges(in Rectangle concrete, in Rectangle extent, double limit)
+    {
+        double right = concrete.Right - extent.Right;
+        double left = extent.Left - concrete.Left;
+        double top = concrete.Top - extent.Top;
+        double bottom = extent.Bottom - concrete.Bottom;
+        int count = Below(right, limit) + Below(left, limit) + Below(top, limit) + Below(bottom, limit);
+        double largest = Math.Max(
+            Math.Max(UnlessAbove(right, limit), UnlessAbove(left, limit)),
+            Math.Max(UnlessAbove(top, limit), UnlessAbove(bottom, limit)));
+        return (count, largest);
+
+        static int Below(double distance, double limit) => Limit.IsBelow(distance, limit) ? 1 : 0;
+        static double UnlessAbove(double distance, double limit) => Limit.IsBelow(limit, distance) ? 0 : distance;
+    }
+}

@@ -1,0 +1,317 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using ConcreteAttach.Aci318;
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+using UnitsNet;
+
+namespace ConcreteAttach.Presentation.Json;
+
+/// <summary>Reads an input document of the JSON contract. Every field is known or refused; every error names its place.</summary>
+internal static class RequestReader
+{
+    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019];
+
+    private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
+
+    private static readonly (string, FastenerKind)[] Kinds =
+    [
+        ("headed bolt", FastenerKind.HeadedBolt),
+        ("threaded rod with nut", FastenerKind.ThreadedRodWithNut),
+        ("hooked bolt", FastenerKind.HookedBolt),
+        ("headed stud", FastenerKind.HeadedStud),
+    ];
+
+    private static readonly string[] KindsNotYet =
+        ["torque-controlled expansion", "displacement-controlled expansion", "undercut", "screw", "adhesive rod", "adhesive bar"];
+
+    private static readonly (string, EdgeReinforcement)[] EdgeReinforcements =
+        [("none", EdgeReinforcement.None), ("bar", EdgeReinforcement.Bar), ("bar and stirrups", EdgeReinforcement.BarAndStirrups)];
+
+    private static readonly ConcreteDensity[] Densities = [ConcreteDensity.Normalweight, ConcreteDensity.SandLightweight, ConcreteDensity.AllLightweight];
+
+    private static readonly (string, ScrewThread)[] Threads =
+        Array.ConvertAll([ScrewThread.UnifiedCoarse, ScrewThread.Unified8, ScrewThread.IsoCoarse], thread => (ThreadTable.NameOf(thread), thread));
+
+    private static readonly (string, CloseEdgesReading)[] CloseEdges = [("group", CloseEdgesReading.Group), ("all fasteners", CloseEdgesReading.AllFasteners)];
+
+    private static readonly (string, AreaReading)[] Areas = [("union", AreaReading.Union), ("bounding", AreaReading.Bounding)];
+
+    private static readonly (string, DeepReading)[] Deep = [("revert", DeepReading.Revert), ("extend", DeepReading.Extend)];
+
+    private enum FastenerKind
+    {
+        HeadedBolt,
+        ThreadedRodWithNut,
+        HookedBolt,
+        HeadedStud,
+    }
+
+    /// <exception cref="InputException">Not JSON, or against the contract. The parameter is the place of the error.</exception>
+    public static VerificationRequest Read(ReadOnlySpan<byte> utf8)
+    {
+        ReadOnlySpan<byte> text = utf8.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
+        JsonDocument document;
+        try
+        {
+            document = JsonDocument.Parse(text.ToArray());
+        }
+        catch (JsonException error)
+        {
+            throw NotJson(text, error);
+        }
+
+        using (document)
+        {
+            return Request(InputValue.Root(document.RootElement).Object("one JSON object"));
+        }
+    }
+
+    private static VerificationRequest Request(InputObject root)
+    {
+        // First, so that a document of a later contract is told so and not that its fields are unknown.
+        root.Required("schema").Choice([(VerificationJson.Schema, true)]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "loadCases", "options"]);
+        Aci318Edition edition = Edition(root);
+        ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
+        CastInFastener fastener = Fastener(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"));
+        FastenerLayout layout = Layout(root);
+        ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"));
+        var method = new Aci318Method(edition, Options(root.Optional("options")));
+        return new VerificationRequest(new Attachment(concrete, fastener, layout), loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+    }
+
+    private static Aci318Edition Edition(InputObject root)
+    {
+        string standard = root.Required("method").Choice([.. Editions.Select(e => (e.Standard, e.Standard)).Distinct()], MethodsNotYet);
+        return root.Required("constants").Choice([.. Editions.Where(e => e.Standard == standard).Select(e => (e.Constants, e))]);
+    }
+
+    private static ConcreteMember Concrete(InputObject concrete)
+    {
+        concrete.AllowOnly(
+            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "aggregateSize", "splittingReinforcement"],
+            "outline");
+        InputObject? supplementary = concrete.Optional("supplementaryReinforcement")?.Object("an object with tension and shear");
+        supplementary?.AllowOnly(["tension", "shear"]);
+        InputObject? edges = concrete.Optional("edges")?.Object("an object with the distances +x, -x, +y and -y");
+        edges?.AllowOnly(["+x", "-x", "+y", "-y"]);
+        return At(concrete.Value, () => new ConcreteMember(concrete.Required("strength").Stress(), concrete.Required("thickness").Length())
+        {
+            Density = concrete.Optional("density") is { } density ? DensityOf(density) : ConcreteDensity.Normalweight,
+            IsCracked = concrete.Optional("cracked")?.TrueOrFalse() ?? true,
+            HasSupplementaryReinforcementForTension = supplementary?.Optional("tension")?.TrueOrFalse() ?? false,
+            HasSupplementaryReinforcementForShear = supplementary?.Optional("shear")?.TrueOrFalse() ?? false,
+            EdgeReinforcement = concrete.Optional("edgeReinforcement")?.Choice(EdgeReinforcements) ?? EdgeReinforcement.None,
+            HasSplittingReinforcement = concrete.Optional("splittingReinforcement")?.TrueOrFalse() ?? false,
+            Cover = concrete.Optional("cover")?.Length(),
+            AggregateSize = concrete.Optional("aggregateSize")?.Length(),
+            Edges = edges is null ? EdgeDistances.None : EdgesOf(edges),
+        });
+    }
+
+    private static ConcreteDensity DensityOf(InputValue density)
+    {
+        string classes = string.Join(", ", Densities.Select(d => d.Name));
+        string text = density.Text($"{classes}, or a density as text");
+        if (Array.Find(Densities, d => d.Name == text) is { } known)
+        {
+            return known;
+        }
+
+        if (text.Length > 0 && char.IsAsciiLetter(text[0]))
+        {
+            throw density.Error($"{classes}, or a density such as 110 lb/ft3");
+        }
+
+        return ConcreteDensity.Of(density.Density());
+    }
+
+    private static EdgeDistances EdgesOf(InputObject edges) => new()
+    {
+        PlusX = edges.Optional("+x")?.Length(),
+        MinusX = edges.Optional("-x")?.Length(),
+        PlusY = edges.Optional("+y")?.Length(),
+        MinusY = edges.Optional("-y")?.Length(),
+    };
+
+    private static CastInFastener Fastener(InputObject fastener)
+    {
+        fastener.AllowOnly(
+            ["kind", "diameter", "thread", "steel", "effectiveEmbedment", "tensileArea", "shearArea", "bearingArea", "hookExtension", "torqued", "groutPad", "weldedToPlate"],
+            "qualification");
+        FastenerKind kind = fastener.Required("kind").Choice(Kinds, KindsNotYet);
+        RefuseUnless(kind != FastenerKind.HookedBolt, fastener, "bearingArea", "nothing: a hooked bolt has no head that bears");
+        RefuseUnless(kind == FastenerKind.HookedBolt, fastener, "hookExtension", "nothing: only a hooked bolt has a hook");
+        RefuseUnless(kind == FastenerKind.HeadedStud, fastener, "weldedToPlate", "nothing: only a headed stud is welded to a plate");
+        return At(fastener.Value, () =>
+        {
+            Length diameter = fastener.Required("diameter").Length();
+            AnchorSteel steel = Steel(fastener.Required("steel"), diameter);
+            Length embedment = fastener.Required("effectiveEmbedment").Length();
+            Area? bearingArea = fastener.Optional("bearingArea")?.Area();
+            CastInFastener bare = kind switch
+            {
+                FastenerKind.HeadedBolt => new HeadedBolt(diameter, steel, embedment) { BearingArea = bearingArea },
+                FastenerKind.ThreadedRodWithNut => new ThreadedRodWithNut(diameter, steel, embedment) { BearingArea = bearingArea },
+                FastenerKind.HookedBolt => new HookedBolt(diameter, steel, embedment, fastener.Required("hookExtension").Length()),
+                _ => new HeadedStud(diameter, steel, embedment) { BearingArea = bearingArea, WeldedToPlate = Plate(fastener.Optional("weldedToPlate")) },
+            };
+            return bare with
+            {
+                Thread = fastener.Optional("thread")?.Choice(Threads),
+                TensileArea = fastener.Optional("tensileArea")?.Area(),
+                ShearArea = fastener.Optional("shearArea")?.Area(),
+                IsTorqued = fastener.Optional("torqued")?.TrueOrFalse() ?? false,
+                HasGroutPad = fastener.Optional("groutPad")?.TrueOrFalse() ?? false,
+            };
+        });
+    }
+
+    private static void RefuseUnless(bool fits, InputObject fastener, string field, string permitted)
+    {
+        if (!fits && fastener.Optional(field) is { } value)
+        {
+            throw value.Error(permitted);
+        }
+    }
+
+    private static AnchorSteel Steel(InputValue value, Length diameter)
+    {
+        const string Forms = "a designation such as ASTM F1554 Grade 36, or an object with yield, ultimate and ductile";
+        if (value.IsText)
+        {
+            return AnchorSteels.Find(value.Text(Forms), diameter);
+        }
+
+        InputObject steel = value.Object(Forms);
+        steel.AllowOnly(["yield", "ultimate", "ductile"]);
+        Pressure yield = steel.Required("yield").Stress();
+        Pressure ultimate = steel.Required("ultimate").Stress();
+        return At(value, () => new AnchorSteel("given by its strengths", yield, ultimate, steel.Optional("ductile")?.TrueOrFalse() ?? false));
+    }
+
+    private static WeldedPlate? Plate(InputValue? value)
+    {
+        if (value is null)
+        {
+            return null;
+        }
+
+        InputObject plate = value.Object("an object with thickness and cornerReinforcement");
+        plate.AllowOnly(["thickness", "cornerReinforcement"]);
+        return At(value, () => new WeldedPlate(plate.Required("thickness").Length(), plate.Optional("cornerReinforcement")?.TrueOrFalse() ?? false));
+    }
+
+    private static FastenerLayout Layout(InputObject root)
+    {
+        List<InputValue> places = root.Required("positions").Items("an array with the place [x, y] of each fastener");
+        return At(root.Value, () => FastenerLayout.Points(places.ConvertAll(Position)));
+    }
+
+    private static FastenerPosition Position(InputValue value)
+    {
+        const string Form = "a place [x, y]: two lengths as text, such as [\"3 in\", \"-3 in\"]";
+        List<InputValue> coordinates = value.Items(Form);
+        return coordinates.Count == 2
+            ? new(coordinates[0].Length(), coordinates[1].Length())
+            : throw new InputException(value.Path, $"an array of {QuantityText.Format(coordinates.Count)}", Form);
+    }
+
+    private static ImmutableArray<LoadCase> LoadCases(InputValue value)
+    {
+        const string Form = "an array of load cases, at least one";
+        List<InputValue> items = value.Items(Form);
+        return items.Count > 0 ? [.. items.Select(LoadCase)] : throw new InputException(value.Path, "no load case", Form);
+    }
+
+    private static LoadCase LoadCase(InputValue value)
+    {
+        InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
+        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension"]);
+        LoadCase loadCase = At(value, () => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
+        {
+            N = fields.Optional("N")?.Force() ?? default,
+            Vx = fields.Optional("Vx")?.Force() ?? default,
+            Vy = fields.Optional("Vy")?.Force() ?? default,
+            Mx = fields.Optional("Mx")?.Moment() ?? default,
+            My = fields.Optional("My")?.Moment() ?? default,
+            Mz = fields.Optional("Mz")?.Moment() ?? default,
+            At = fields.Optional("at") is { } at ? Position(at) : default,
+            SustainedTension = fields.Optional("sustainedTension")?.Force(),
+        });
+        return IsPart(loadCase.SustainedTension, loadCase.N)
+            ? loadCase
+            : throw fields.Required("sustainedTension").Error($"the sustained part of N, from 0 to N, where N is a tension; N is {QuantityText.Format(loadCase.N)}");
+    }
+
+    private static bool IsPart(Force? sustained, Force whole)
+    {
+        if (sustained is not { } part)
+        {
+            return true;
+        }
+
+        double n = whole.In(MeasurementSystem.NewtonMillimetre);
+        double s = part.In(MeasurementSystem.NewtonMillimetre);
+        return n > 0 && s >= 0 && !Limit.IsBelow(n, s);
+    }
+
+    private static Aci318Options Options(InputValue? value)
+    {
+        if (value is null)
+        {
+            return Aci318Options.Default;
+        }
+
+        InputObject options = value.Object("an object with closeEdges, area or deep");
+        options.AllowOnly(["closeEdges", "area", "deep"]);
+        return new Aci318Options
+        {
+            CloseEdges = options.Optional("closeEdges")?.Choice(CloseEdges) ?? CloseEdgesReading.Group,
+            Area = options.Optional("area")?.Choice(Areas) ?? AreaReading.Union,
+            Deep = options.Optional("deep")?.Choice(Deep) ?? DeepReading.Revert,
+        };
+    }
+
+    /// <summary>Makes a part of the model from the fields of an object; an error of the model gets the place of its field.</summary>
+    private static T At<T>(InputValue value, Func<T> create)
+    {
+        try
+        {
+            return create();
+        }
+        catch (InputException error) when (!error.Parameter.StartsWith('/'))
+        {
+            throw value.Error(error);
+        }
+    }
+
+    private static InputException NotJson(ReadOnlySpan<byte> text, JsonException error)
+    {
+        if (text.Trim(" \t\r\n"u8).IsEmpty)
+        {
+            return new InputException("", "no text", "one JSON object");
+        }
+
+        int line = (int)(error.LineNumber ?? 0);
+        ReadOnlySpan<byte> rest = text;
+        for (int i = 0; i < line; i++)
+        {
+            rest = rest[(rest.IndexOf((byte)'\n') + 1)..];
+        }
+
+        int column = Math.Clamp((int)(error.BytePositionInLine ?? 0), 0, rest.Length);
+        int end = rest.IndexOf((byte)'\n');
+        ReadOnlySpan<byte> after = rest[column..Math.Max(column, end < 0 ? rest.Length : end)];
+        string shown = Encoding.UTF8.GetString(after[..Math.Min(after.Length, 20)]).TrimEnd('\r', '\uFFFD');
+        string place = $"line {QuantityText.Format(line + 1)}, column {QuantityText.Format(Encoding.UTF8.GetCharCount(rest[..column]) + 1)}";
+        return new InputException("", shown.Length == 0 ? $"text that ends or breaks off at {place}" : $"text that is not JSON at {place}: {shown}", "one JSON object");
+    }
+}

@@ -1,0 +1,298 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+using UnitsNet;
+
+namespace ConcreteAttach.Presentation.Json;
+
+/// <summary>
+/// Writes result and error documents of the JSON contract. Laid out on lines, a step, a force or a group of fasteners still is one line.
+/// </summary>
+internal sealed class ResultWriter : IDisposable
+{
+    private readonly ArrayBufferWriter<byte> _buffer = new();
+    private readonly ArrayBufferWriter<byte> _lineBuffer = new();
+    private readonly Utf8JsonWriter _json;
+    private readonly Utf8JsonWriter _line;
+    private readonly bool _isIndented;
+
+    private ResultWriter(bool indented)
+    {
+        // Letters such as ψ and signs such as ≤ stay readable. The document is data for programs, never part of an HTML page.
+        var options = new JsonWriterOptions { Indented = indented, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        _isIndented = indented;
+        _json = new Utf8JsonWriter(_buffer, options);
+        _line = new Utf8JsonWriter(_lineBuffer, options with { Indented = false });
+    }
+
+    public static string Result(AttachmentVerification verification, string? title, bool indented)
+    {
+        using var writer = new ResultWriter(indented);
+        writer.WriteResult(verification, title);
+        return writer.Text();
+    }
+
+    public static string Error(InputException error, bool indented)
+    {
+        using var writer = new ResultWriter(indented);
+        writer.WriteError(error);
+        return writer.Text();
+    }
+
+    public void Dispose()
+    {
+        _json.Dispose();
+        _line.Dispose();
+    }
+
+    private string Text()
+    {
+        _json.Flush();
+        string text = Encoding.UTF8.GetString(_buffer.WrittenSpan);
+
+        // No line break stands inside a JSON text, so that this only touches the layout.
+        return _isIndented ? text.Replace("\r\n", "\n", StringComparison.Ordinal) : text;
+    }
+
+    private void WriteError(InputException error)
+    {
+        _json.WriteStartObject();
+        _json.WriteStartObject("error");
+        _json.WriteString("path", error.Parameter);
+        _json.WriteString("found", error.Found);
+        _json.WriteString("message", error.Parameter.Length == 0 ? $"found {error.Found}, permitted: {error.Permitted}" : error.Message);
+        _json.WriteString("permitted", error.Permitted);
+        _json.WriteEndObject();
+        _json.WriteEndObject();
+    }
+
+    private void WriteResult(AttachmentVerification verification, string? title)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("schema", VerificationJson.Schema);
+        if (title is not null)
+        {
+            _json.WriteString("title", title);
+        }
+
+        _json.WriteString("library", VerificationJson.LibraryVersion);
+        _json.WriteString("method", verification.Method);
+        _json.WriteString("constants", verification.Constants);
+        _json.WriteString("verdict", StatusText.Of(verification.Verdict));
+        WriteGoverning(verification);
+        WriteNumberOrNull(_json, "loadFactor", verification.LoadFactor);
+        _json.WriteStartArray("modes");
+        foreach (string loadCase in verification.LoadCases.Select(l => l.Name))
+        {
+            // Detailing belongs to no load case in the model; here it stands under each.
+            foreach (FailureMode mode in verification.Modes.Where(m => m.LoadCase is null || m.LoadCase == loadCase))
+            {
+                WriteMode(mode, loadCase, verification.System);
+            }
+        }
+
+        _json.WriteEndArray();
+        WriteFasteners(verification);
+        WriteTexts("assumptions", verification.Assumptions);
+        WriteTexts("notices", verification.Notices);
+        WriteTexts("cautions", ReportContent.Cautions);
+        _json.WriteEndObject();
+    }
+
+    private void WriteGoverning(AttachmentVerification verification)
+    {
+        if (verification.Governing is not { } governing)
+        {
+            _json.WriteNull("governing");
+            return;
+        }
+
+        _line.WriteStartObject();
+        _line.WriteString("mode", governing.Id);
+        _line.WriteString("case", governing.LoadCase ?? verification.LoadCases[0].Name);
+        WriteNumberOrNull(_line, "utilization", governing.Utilization);
+        _line.WriteEndObject();
+        _json.WritePropertyName("governing");
+        EndLine();
+    }
+
+    private void WriteMode(FailureMode mode, string loadCase, MeasurementSystem system)
+    {
+        _json.WriteStartObject();
+        _json.WriteString("id", mode.Id);
+        _json.WriteString("case", loadCase);
+        _json.WritePropertyName("group");
+        _line.WriteStartArray();
+        foreach (int fastener in mode.Group)
+        {
+            _line.WriteNumberValue(fastener);
+        }
+
+        _line.WriteEndArray();
+        EndLine();
+        _json.WriteString("status", StatusText.Of(mode.Status));
+        if (mode.Reason is { } reason)
+        {
+            _json.WriteString("reason", reason);
+        }
+
+        _json.WriteString("clause", mode.Clause);
+        WriteForce("nominal", mode.Nominal, system);
+        WriteNumber("factor", mode.Factor);
+        WriteForce("design", mode.Design, system);
+        WriteForce("demand", mode.Demand, system);
+        WriteNumber("utilization", mode.Utilization);
+        if (mode.Sheet is { } sheet)
+        {
+            WriteSteps(sheet);
+        }
+
+        _json.WriteEndObject();
+    }
+
+    /// <summary>The symbols of a sheet with their values. An id stands once, with the value that <see cref="CalculationSheet.Find"/> gives.</summary>
+    private void WriteSteps(CalculationSheet sheet)
+    {
+        _json.WriteStartArray("steps");
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        foreach (ValueLine value in sheet.Lines.OfType<ValueLine>())
+        {
+            if (!double.IsFinite(value.Value) || !ids.Add(value.Id))
+            {
+                continue;
+            }
+
+            _line.WriteStartObject();
+            _line.WriteString("id", value.Id);
+            _line.WriteString("symbol", value.Symbol);
+            _line.WriteNumber("value", Plain(value.Value));
+            _line.WriteString("unit", value.Unit);
+            if (value is StepLine step)
+            {
+                _line.WriteString("clause", step.Clause);
+                _line.WriteString("formula", step.Formula);
+                _line.WriteString("substitution", step.Substitution);
+            }
+            else if (value is GivenLine { Origin: { } origin })
+            {
+                _line.WriteString("origin", origin);
+            }
+
+            _line.WriteEndObject();
+            EndItem();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    private void WriteFasteners(AttachmentVerification verification)
+    {
+        MeasurementSystem system = verification.System;
+        _json.WriteStartArray("fasteners");
+        foreach (FastenerForces forces in verification.Forces)
+        {
+            _line.WriteStartObject();
+            _line.WriteNumber("index", forces.Index);
+            _line.WriteString("case", forces.LoadCase);
+            _line.WritePropertyName("tension");
+            WriteQuantity(forces.Tension, system);
+            _line.WriteStartArray("shear");
+            _line.WriteNumberValue(Shown(forces.ShearX, system));
+            _line.WriteNumberValue(Shown(forces.ShearY, system));
+            _line.WriteEndArray();
+            _line.WriteString("unit", ForceUnit(system).Text);
+            _line.WriteEndObject();
+            EndItem();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    private void WriteTexts(string name, IEnumerable<string> texts)
+    {
+        _json.WriteStartArray(name);
+        foreach (string text in texts)
+        {
+            _json.WriteStringValue(text);
+        }
+
+        _json.WriteEndArray();
+    }
+
+    private void WriteForce(string name, Force? force, MeasurementSystem system)
+    {
+        if (force is { } value && double.IsFinite(value.Value))
+        {
+            WriteQuantity(value, system);
+            _json.WritePropertyName(name);
+            EndLine();
+        }
+    }
+
+    private void WriteQuantity(Force force, MeasurementSystem system)
+    {
+        _line.WriteStartObject();
+        _line.WriteNumber("value", Shown(force, system));
+        _line.WriteString("unit", ForceUnit(system).Text);
+        _line.WriteEndObject();
+    }
+
+    private void WriteNumber(string name, double? value)
+    {
+        if (value is { } number && double.IsFinite(number))
+        {
+            _json.WriteNumber(name, Plain(number));
+        }
+    }
+
+    private static void WriteNumberOrNull(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } number && double.IsFinite(number))
+        {
+            json.WriteNumber(name, Plain(number));
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    /// <summary>The value after a property name, as one line.</summary>
+    private void EndLine()
+    {
+        _line.Flush();
+        _json.WriteRawValue(_lineBuffer.WrittenSpan, skipInputValidation: true);
+        _lineBuffer.ResetWrittenCount();
+        _line.Reset();
+    }
+
+    /// <summary>The next item of an array, as a line of its own. A raw value gets no layout from the writer, so that it brings its own.</summary>
+    private void EndItem()
+    {
+        _line.Flush();
+        int indent = _isIndented ? 1 + (2 * _json.CurrentDepth) : 0;
+        Span<byte> item = new byte[indent + _lineBuffer.WrittenCount];
+        item[..indent].Fill((byte)' ');
+        _lineBuffer.WrittenSpan.CopyTo(item[indent..]);
+        if (_isIndented)
+        {
+            item[0] = (byte)'\n';
+        }
+
+        _json.WriteRawValue(item, skipInputValidation: true);
+        _lineBuffer.ResetWrittenCount();
+        _line.Reset();
+    }
+
+    private static double Shown(Force force, MeasurementSystem system) =>
+        Plain(Unit.Printed(Dimension.Force, system)!.To(force.In(system), ForceUnit(system)));
+
+    private static Unit ForceUnit(MeasurementSystem system) => system == MeasurementSystem.PoundInch ? Unit.Kip : Unit.Kilonewton;
+
+    /// <summary>Zero without a sign.</summary>
+    private static double Plain(double value) => value == 0 ? 0 : value;
+}

@@ -1,0 +1,227 @@
+using System.Collections.Immutable;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
+using UnitsNet;
+
+namespace ConcreteAttach.Presentation;
+
+/// <summary>What a report says, in order. How it looks is the matter of the writers.</summary>
+internal static class ReportContent
+{
+    /// <summary>Stands at the end of every rendering.</summary>
+    public static readonly ImmutableArray<string> Cautions =
+    [
+        "Local codes and the judgement of a licensed professional govern. This calculation is an aid to that judgement and does not replace it.",
+        "It holds for the inputs and assumptions stated here and for fasteners installed as drawn; have the work inspected.",
+    ];
+
+    public static List<ReportBlock> Of(AttachmentVerification verification, ReportOptions options)
+    {
+        var blocks = new List<ReportBlock>
+        {
+            new HeadingBlock(1, options.Title ?? "Verification of an attachment to concrete"),
+            new ParagraphBlock(Verdict(verification)),
+            new HeadingBlock(2, "Results"),
+            Results(verification, options),
+        };
+        AddReasons(blocks, verification);
+        blocks.Add(new HeadingBlock(2, "Inputs"));
+        blocks.Add(new BulletsBlock(Inputs(verification)));
+        blocks.Add(Positions(verification.Attachment.Layout));
+        blocks.Add(LoadCases(verification));
+        blocks.Add(new HeadingBlock(2, "Assumptions and readings"));
+        blocks.Add(new BulletsBlock(verification.Assumptions));
+        if (!verification.Notices.IsEmpty)
+        {
+            blocks.Add(new HeadingBlock(2, "Notices"));
+            blocks.Add(new BulletsBlock(verification.Notices));
+        }
+
+        blocks.Add(new HeadingBlock(2, "Forces on the fasteners"));
+        blocks.Add(Forces(verification));
+        foreach (DistributionSheet distribution in verification.Distribution)
+        {
+            blocks.Add(new HeadingBlock(3, $"How load case {distribution.LoadCase} reaches the fasteners"));
+            blocks.Add(new SheetBlock(distribution.Sheet));
+        }
+
+        AddSheets(blocks, verification);
+        blocks.Add(new HeadingBlock(2, "Cautions"));
+        blocks.Add(new BulletsBlock(Cautions));
+        return blocks;
+    }
+
+    /// <summary>The answer in one or two sentences.</summary>
+    public static string Verdict(AttachmentVerification verification)
+    {
+        string answer = verification.Verdict switch
+        {
+            Verification.Verdict.Holds => $"The attachment holds by {verification.Method}.",
+            Verification.Verdict.DoesNotHold => $"The attachment does not hold by {verification.Method}.",
+            _ => $"No answer: at least one failure mode is not covered by {verification.Method} as implemented here. Do not take the attachment to hold.",
+        };
+        if (verification.Governing is { } governing)
+        {
+            string utilization = governing.Utilization is { } value
+                ? $", utilization {NumberText.Utilization(value, governing.Status == ModeStatus.Satisfied)}"
+                : "";
+            string loadCase = governing.LoadCase is { } name ? $", load case {name}" : "";
+            answer += $" Governing: {governing.Title} ({governing.Id}){loadCase}{utilization}.";
+        }
+
+        if (verification.LoadFactor is { } factor)
+        {
+            // Down, so that the factor shown never promises more than the factor computed.
+            answer += $" All actions may grow to {NumberText.RoundedDown(factor)} times before it no longer holds.";
+        }
+
+        return answer;
+    }
+
+    private static TableBlock Results(AttachmentVerification verification, ReportOptions options)
+    {
+        var rows = new List<string[]>();
+        foreach (FailureMode mode in verification.Modes)
+        {
+            rows.Add(
+            [
+                mode.Id,
+                mode.LoadCase ?? "",
+                Force(mode.Nominal, verification.System, options),
+                mode.Factor is { } factor ? NumberText.Factor(factor) : "",
+                Force(mode.Design, verification.System, options),
+                Force(mode.Demand, verification.System, options),
+                mode.Utilization is { } utilization ? NumberText.Utilization(utilization, mode.Status == ModeStatus.Satisfied) : "",
+                StatusText.Of(mode.Status),
+            ]);
+        }
+
+        return new TableBlock(
+            [new("mode"), new("load case"), new("nominal", true), new("φ", true), new("design", true), new("demand", true), new("utilization", true), new("status")],
+            rows);
+    }
+
+    private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
+    {
+        string[] reasons = [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
+        if (reasons.Length > 0)
+        {
+            blocks.Add(new BulletsBlock(reasons));
+        }
+    }
+
+    private static List<string> Inputs(AttachmentVerification verification)
+    {
+        ConcreteMember member = verification.Attachment.Concrete;
+        CastInFastener fastener = verification.Attachment.Fastener;
+        string[] edges = [.. ConcreteSides.All.Select(s => EdgeText(member.Edges, s)).OfType<string>()];
+        var inputs = new List<string>
+        {
+            $"Method: {verification.Method}, {verification.Constants} constants.",
+            $"Concrete: f'c {QuantityText.Format(member.Strength)}, {member.Density.Name}, thickness {QuantityText.Format(member.Thickness)}, {(member.IsCracked ? "cracked" : "uncracked")}.",
+            edges.Length == 0 ? "Edges: none within reach." : $"Edges, measured from the origin: {string.Join(", ", edges)}.",
+            $"Fastener: {fastener.Kind}, diameter {QuantityText.Format(fastener.Diameter)}, effective embedment {QuantityText.Format(fastener.EffectiveEmbedment)}.",
+            $"Steel: {fastener.Steel.Designation}, f_ya {QuantityText.Format(fastener.Steel.Yield)}, f_uta {QuantityText.Format(fastener.Steel.Ultimate)}, {(fastener.Steel.IsDuctile ? "ductile" : "brittle")}.",
+        };
+        if (fastener is HookedBolt hooked)
+        {
+            inputs.Add($"Hook extension e_h: {QuantityText.Format(hooked.HookExtension)}.");
+        }
+
+        return inputs;
+    }
+
+    private static string? EdgeText(EdgeDistances edges, ConcreteSide side)
+    {
+        Length? distance = side switch
+        {
+            ConcreteSide.PlusX => edges.PlusX,
+            ConcreteSide.MinusX => edges.MinusX,
+            ConcreteSide.PlusY => edges.PlusY,
+            _ => edges.MinusY,
+        };
+        return distance is { } length ? $"{side.Name()} {QuantityText.Format(length)}" : null;
+    }
+
+    private static TableBlock Positions(FastenerLayout layout) => new(
+        [new("fastener", true), new("x", true), new("y", true)],
+        [.. layout.Positions.Select((p, i) => new[] { QuantityText.Format(i), QuantityText.Format(p.X), QuantityText.Format(p.Y) })]);
+
+    private static TableBlock LoadCases(AttachmentVerification verification) => new(
+        [new("load case"), new("N", true), new("V_x", true), new("V_y", true), new("M_x", true), new("M_y", true), new("M_z", true), new("acting at")],
+        [.. verification.LoadCases.Select(l => new[]
+        {
+            l.Name, Zeroed(l.N.Value, QuantityText.Format(l.N)), Zeroed(l.Vx.Value, QuantityText.Format(l.Vx)), Zeroed(l.Vy.Value, QuantityText.Format(l.Vy)),
+            Zeroed(l.Mx.Value, QuantityText.Format(l.Mx)), Zeroed(l.My.Value, QuantityText.Format(l.My)), Zeroed(l.Mz.Value, QuantityText.Format(l.Mz)),
+            AtText(l.At),
+        })]);
+
+    private static string Zeroed(double value, string text) => value == 0 ? "0" : text;
+
+    private static string AtText(FastenerPosition at) =>
+        at.X.Value == 0 && at.Y.Value == 0 ? "origin" : $"x {QuantityText.Format(at.X)}, y {QuantityText.Format(at.Y)}";
+
+    private static TableBlock Forces(AttachmentVerification verification)
+    {
+        MeasurementSystem system = verification.System;
+        string unit = Unit.Printed(Dimension.Force, system)!.Text;
+        return new TableBlock(
+            [new("load case"), new("fastener", true), new($"tension, {unit}", true), new($"V_x, {unit}", true), new($"V_y, {unit}", true)],
+            [.. verification.Forces.Select(f => new[]
+            {
+                f.LoadCase, QuantityText.Format(f.Index), NumberText.Computed(f.Tension.In(system)), NumberText.Computed(f.ShearX.In(system)), NumberText.Computed(f.ShearY.In(system)),
+            })]);
+    }
+
+    private static void AddSheets(List<ReportBlock> blocks, AttachmentVerification verification)
+    {
+        string? loadCase = null;
+        foreach (FailureMode mode in verification.Modes.Where(m => m.Sheet is not null))
+        {
+            if (mode.LoadCase is null && loadCase != "")
+            {
+                blocks.Add(new HeadingBlock(2, "Detailing"));
+                loadCase = "";
+            }
+            else if (mode.LoadCase is { } name && name != loadCase)
+            {
+                blocks.Add(new HeadingBlock(2, $"Calculation, load case {name}"));
+                loadCase = name;
+            }
+
+            blocks.Add(new HeadingBlock(3, $"{mode.Title} ({mode.Clause})"));
+            string fasteners = mode.Group.IsEmpty ? "" : $" Fastener{(mode.Group.Length == 1 ? "" : "s")} {string.Join(", ", mode.Group.Select(i => QuantityText.Format(i)))}.";
+            blocks.Add(new ParagraphBlock($"{mode.Id}: {StatusText.Of(mode.Status)}.{fasteners}{(mode.Reason is null ? "" : " " + mode.Reason)}"));
+            blocks.Add(new SheetBlock(mode.Sheet!));
+        }
+    }
+
+    private static string Force(Force? force, MeasurementSystem system, ReportOptions options) =>
+        force is { } value ? Quantity(value.In(system), Dimension.Force, system, options) : "";
+
+    /// <summary>A computed number with its unit, and in the other system's unit where both are asked for.</summary>
+    public static string Quantity(double value, Dimension dimension, MeasurementSystem system, ReportOptions options)
+    {
+        Unit? unit = Unit.Printed(dimension, system);
+        return unit is null ? NumberText.Computed(value) : $"{NumberText.Computed(value)} {unit.Text}{Other(value, dimension, system, options)}";
+    }
+
+    /// <summary>The same number in the other system's unit, in brackets, where both are asked for; forces in kip or kN.</summary>
+    public static string Other(double value, Dimension dimension, MeasurementSystem system, ReportOptions options)
+    {
+        if (!options.BothSystems || Unit.Printed(dimension, system) is not { } unit)
+        {
+            return "";
+        }
+
+        MeasurementSystem target = system == MeasurementSystem.PoundInch ? MeasurementSystem.NewtonMillimetre : MeasurementSystem.PoundInch;
+        Unit other = dimension == Dimension.Force
+            ? target == MeasurementSystem.PoundInch ? Unit.Kip : Unit.Kilonewton
+            : Unit.Printed(dimension, target)!;
+        return $" ({Notation.Plain.WithUnit(NumberText.Computed(unit.To(value, other)), other.Text)})";
+    }
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using ConcreteAttach.Actions;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
+using UnitsNet;
+
+namespace ConcreteAttach.Verification;
+
+/// <summary>One failure mode of a verification, of the concrete side or of the attached side. Immutable.</summary>
+public sealed class FailureMode
+{
+    internal FailureMode(ModeResult result, string id, string? loadCase, ImmutableArray<int> group, string clause, string? reason, SafetyFormat format, CalculationSheet? sheet)
+    {
+        Result = result;
+        Id = id;
+        LoadCase = loadCase;
+        Group = group;
+        Clause = clause;
+        Reason = reason;
+        Format = format;
+        Sheet = sheet;
+    }
+
+    /// <summary>Stable id, such as <c>tension/breakout</c>; a number follows where several groups or rows are checked.</summary>
+    public string Id { get; }
+
+    /// <summary>Heading in words, with edge and number where the mode has them.</summary>
+    public string Title
+    {
+        get
+        {
+            string title = FailureModeIds.Title(Kind);
+            string edge = Side == ConcreteSide.None ? "" : $", edge {Side.Name()}";
+            string number = char.IsAsciiDigit(Id[^1]) ? $" ({QuantityText.Format(Result.Number)})" : "";
+            return title + edge + number;
+        }
+    }
+
+    /// <summary>Which failure mode.</summary>
+    public FailureModeKind Kind => Result.Kind;
+
+    /// <summary>The edge it belongs to, if any.</summary>
+    public ConcreteSide Side => Result.Side;
+
+    /// <summary>The load case; null for detailing, which does not depend on the load.</summary>
+    public string? LoadCase { get; }
+
+    /// <summary>Numbers of the fasteners that count in the mode, from 0; empty where the mode has none.</summary>
+    public ImmutableArray<int> Group { get; }
+
+    /// <summary>How it came out.</summary>
+    public ModeStatus Status => Result.Status;
+
+    /// <summary>Why it is not applicable, not covered, or (detailing) not satisfied; else null.</summary>
+    public string? Reason { get; }
+
+    /// <summary>The clause of the standard.</summary>
+    public string Clause { get; }
+
+    /// <summary>Safety format of the strengths and the demand.</summary>
+    public SafetyFormat Format { get; }
+
+    /// <summary>Nominal strength; null where there is none. Of the group for group modes, of one fastener for steel and pullout.</summary>
+    public Force? Nominal => Result.HasStrength ? Result.Nominal : null;
+
+    /// <summary>Strength reduction factor φ; null where there is no strength.</summary>
+    public double? Factor => Result.HasStrength ? Result.Factor : null;
+
+    /// <summary>Design strength; null where there is none.</summary>
+    public Force? Design => Result.HasStrength ? Result.Design : null;
+
+    /// <summary>Demand; null where there is no strength.</summary>
+    public Force? Demand => Result.HasStrength ? Result.Demand : null;
+
+    /// <summary>Demand over design strength; at most 1 is satisfied. Null where the mode has none.</summary>
+    public double? Utilization => double.IsNaN(Result.Utilization) ? null : Result.Utilization;
+
+    /// <summary>The calculation, where it was asked for.</summary>
+    public CalculationSheet? Sheet { get; }
+
+    internal ModeResult Result { get; }
+}
