@@ -9,7 +9,7 @@ internal static class Interaction
 {
     public static readonly ModeName Name = new(FailureModeKind.Interaction, "17.8");
 
-    /// <summary>A ratio up to this one is neglected (17.8.1, 17.8.2).</summary>
+    /// <summary>A ratio up to this one is neglected (17.8.2).</summary>
     private const double Gate = 0.2;
 
     /// <summary>Writes the interaction of the highest tension ratio with the highest shear ratio (17.8.3).</summary>
@@ -21,7 +21,7 @@ internal static class Interaction
         if (isKnown && !(Limit.IsBelow(Gate, tension.Value) && Limit.IsBelow(Gate, shear.Value)))
         {
             writer.WriteWithout(mode, ModeStatus.NotApplicable, Limit.IsBelow(Gate, tension.Value)
-                ? "The shear ratio is at most 0.2 (17.8.1)."
+                ? "The shear ratio is at most 0.2 (17.8.2)."
                 : "The tension ratio is at most 0.2 (17.8.2).");
             return;
         }

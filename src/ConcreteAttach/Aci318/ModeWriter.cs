@@ -83,6 +83,15 @@ internal ref struct ModeWriter<T>(Span<ModeResult> results, MeasurementSystem sy
         trace?.Keep(clause, reason, group);
     }
 
+    /// <summary>Says where the next mode stands among its like, such as <c>row 1 of 2</c>.</summary>
+    public readonly void Place(string text)
+    {
+        if (trace is not null)
+        {
+            trace.Place = text;
+        }
+    }
+
     /// <summary>Tells the reader something about the load case as a whole. Literal text only.</summary>
     public readonly void Notice(string text) => trace?.Notice(text);
 }
@@ -111,12 +120,16 @@ internal sealed class ModeTrace(bool withSheets)
 
     public List<string> Notices { get; } = [];
 
+    /// <summary>Where the mode at hand stands among its like; null where that needs no words.</summary>
+    public string? Place { get; set; }
+
     public SheetRecorder? NewRecorder(MeasurementSystem system) => _recorder = withSheets ? new SheetRecorder(system) : null;
 
     public void Keep(string clause, string? reason, scoped ReadOnlySpan<int> group)
     {
-        _entries.Add(new Entry([.. group], clause, reason, _recorder?.ToSheet()));
+        _entries.Add(new Entry([.. group], clause, Place, reason, _recorder?.ToSheet()));
         _recorder = null;
+        Place = null;
     }
 
     public void Notice(string text)
@@ -127,5 +140,5 @@ internal sealed class ModeTrace(bool withSheets)
         }
     }
 
-    public sealed record Entry(ImmutableArray<int> Group, string Clause, string? Reason, CalculationSheet? Sheet);
+    public sealed record Entry(ImmutableArray<int> Group, string Clause, string? Place, string? Reason, CalculationSheet? Sheet);
 }

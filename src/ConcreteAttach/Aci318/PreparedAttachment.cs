@@ -214,7 +214,7 @@ public sealed class PreparedAttachment
             string path = FailureModeIds.Path(result.Kind, result.Side);
             string id = alike > 1 ? $"{path}/{QuantityText.Format(result.Number)}" : path;
             ModeTrace.Entry entry = trace.Entries[i];
-            modes.Add(new FailureMode(result, id, loadCase, entry.Group, entry.Clause, entry.Reason, SafetyFormat.StrengthDesign, entry.Sheet));
+            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, SafetyFormat.StrengthDesign, entry.Sheet));
         }
     }
 

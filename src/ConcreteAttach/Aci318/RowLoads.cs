@@ -8,10 +8,11 @@ namespace ConcreteAttach.Aci318;
 /// <param name="End">Where they end.</param>
 /// <param name="EdgeDistance">c_a1 of its row.</param>
 /// <param name="Lowest">Lowest number of its fasteners.</param>
+/// <param name="Sign">Which way along its axis the set is pushed; 0 without demand.</param>
 /// <param name="SetSum">Sum of the components of all fasteners that are pushed the same way.</param>
 /// <param name="PartOfRow">Its own components over those of its row.</param>
 /// <param name="Share">What its row takes of the sum.</param>
-internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, double SetSum, double PartOfRow, RowShare Share);
+internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, int Sign, double SetSum, double PartOfRow, RowShare Share);
 
 /// <summary>
 /// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
@@ -74,7 +75,7 @@ internal ref struct RowLoads
         (2 * count) + (4 * Scratch.LengthOfInts(count + 1)) + (DoublesPerPart * count) + Math.Max(Rows.ScratchLength(count), Parts.ScratchLength(count));
 
     /// <summary>Adds the fasteners whose component, times <paramref name="sign"/>, exceeds <paramref name="least"/>.</summary>
-    public void AddSet(scoped ReadOnlySpan<double> components, double sign, double least)
+    public void AddSet(scoped ReadOnlySpan<double> components, int sign, double least)
     {
         int start = _ordered;
         double sum = 0;
@@ -91,7 +92,7 @@ internal ref struct RowLoads
 
         if (_ordered > start)
         {
-            Split(start, sum);
+            Split(start, sign, sum);
         }
     }
 
@@ -106,7 +107,7 @@ internal ref struct RowLoads
         }
 
         _ordered = count;
-        Split(0, count);
+        Split(0, 0, count);
     }
 
     /// <summary>The part of a rank: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
@@ -173,7 +174,7 @@ internal ref struct RowLoads
     private static bool IsBefore(in LoadedPart a, in LoadedPart b) =>
         Limit.IsBelow(a.EdgeDistance, b.EdgeDistance) || (!Limit.IsBelow(b.EdgeDistance, a.EdgeDistance) && a.Lowest < b.Lowest);
 
-    private void Split(int start, double sum)
+    private void Split(int start, int sign, double sum)
     {
         int count = _ordered - start;
         Span<double> distances = _distances[..count];
@@ -200,7 +201,7 @@ internal ref struct RowLoads
         {
             int sharing = rule == RowRule.Shared ? rows - row : 1;
             HasMiddleRow |= rule == RowRule.Shared && row > 0 && row < rows - 1;
-            AddParts(start, row, sum, across, new RowShare(row + 1, rows, sharing, rule));
+            AddParts(start, row, sign, sum, across, new RowShare(row + 1, rows, sharing, rule));
         }
     }
 
@@ -221,7 +222,7 @@ internal ref struct RowLoads
         return Limit.IsBelow(second - front, front) ? (0, 1, RowRule.FrontTakesAll) : (0, rows, RowRule.Shared);
     }
 
-    private void AddParts(int start, int row, double sum, scoped ReadOnlySpan<double> across, in RowShare share)
+    private void AddParts(int start, int row, int sign, double sum, scoped ReadOnlySpan<double> across, in RowShare share)
     {
         int rowStart = start + _rowStarts[row];
         Span<int> inRow = _order[rowStart..(start + _rowStarts[row + 1])];
@@ -239,7 +240,7 @@ internal ref struct RowLoads
             }
 
             double partOfRow = parts == 1 ? 1 : Sum(inRow[from..to]) / rowSum;
-            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sum, partOfRow, share);
+            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sign, sum, partOfRow, share);
         }
     }
 

@@ -126,6 +126,11 @@ internal static class ShearModes
             LoadedPart loaded = loads.OfRank(rank);
             ShearPart part = loads.Describe(loaded);
             Explain(sheet, loaded, isParallel);
+            if (writer.IsTracing)
+            {
+                writer.Place(PlaceOf(loaded, side, isParallel));
+            }
+
             T nominal = ConcreteBreakoutShear.NominalStrength(sheet, data, part);
             T phi = StrengthReduction.ConcreteShear(sheet, data);
             T demand = Demand(sheet, loaded, hasDemand);
@@ -172,5 +177,27 @@ internal static class ShearModes
         {
             sheet.Note("Shear along the edge: twice the strength toward the edge with ψ_ed,V = 1; checked apart from the component toward the edge (17.7.2.1).");
         }
+    }
+
+    /// <summary>Row, part and, along an edge, which way the fasteners are pushed; empty for a plain single row.</summary>
+    private static string PlaceOf(in LoadedPart loaded, ConcreteSide side, bool isParallel)
+    {
+        var words = new List<string>();
+        if (isParallel && loaded.Sign != 0)
+        {
+            words.Add($"pushed toward {(loaded.Sign > 0 ? "+" : "-")}{(side.IsAlongX() ? "y" : "x")}");
+        }
+
+        if (loaded.Share.Rows > 1)
+        {
+            words.Add($"row {QuantityText.Format(loaded.Share.Row)} of {QuantityText.Format(loaded.Share.Rows)}");
+        }
+
+        if (loaded.PartOfRow < 1)
+        {
+            words.Add("part of the row");
+        }
+
+        return string.Join(", ", words);
     }
 }

@@ -38,7 +38,7 @@ internal static class ConcreteSides
     public static bool IsAlongX(this ConcreteSide side) => side is ConcreteSide.PlusX or ConcreteSide.MinusX;
 
     /// <summary>+1 or −1: the sign of the axis toward the side.</summary>
-    public static double Sign(this ConcreteSide side) => side is ConcreteSide.PlusX or ConcreteSide.PlusY ? 1 : -1;
+    public static int Sign(this ConcreteSide side) => side is ConcreteSide.PlusX or ConcreteSide.PlusY ? 1 : -1;
 
     /// <summary>Distance of a place, given along the axis toward the side, from that edge of the concrete.</summary>
     public static double DistanceFrom(this ConcreteSide side, in Rectangle concrete, double place) => side switch

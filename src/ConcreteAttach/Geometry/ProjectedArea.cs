@@ -229,11 +229,11 @@ internal static class ProjectedArea
         Ordering.Ascending(byY, byX, memory.Rest);
 
         // The squares by height have the ranks 1 … count. Below and above them stand the bounds, so that every square
-        // has a neighbour on both sides.
-        strips[0].Bottom = strips[0].Top = bounds.Bottom;
+        // has a neighbour on both sides; the bound below also cuts the squares there.
+        strips[0].Top = bounds.Bottom;
         for (int i = 0; i < byY.Length; i++)
         {
-            strips[i + 1].Bottom = Math.Max(byY[i] - halfSide, bounds.Bottom);
+            strips[i + 1].Bottom = byY[i] - halfSide;
             strips[i + 1].Top = Math.Min(byY[i] + halfSide, bounds.Top);
             ranks[i] = i + 1;
         }
@@ -338,7 +338,7 @@ internal static class ProjectedArea
     /// <summary>What a square covers of the sweeping line.</summary>
     private struct Strip
     {
-        /// <summary>Lower side of the square, cut at the edge of the concrete.</summary>
+        /// <summary>Lower side of the square.</summary>
         public double Bottom;
 
         /// <summary>Upper side of the square, cut at the edge of the concrete.</summary>

@@ -10,10 +10,13 @@ namespace ConcreteAttach.Verification;
 /// <summary>One failure mode of a verification, of the concrete side or of the attached side. Immutable.</summary>
 public sealed class FailureMode
 {
-    internal FailureMode(ModeResult result, string id, string? loadCase, ImmutableArray<int> group, string clause, string? reason, SafetyFormat format, CalculationSheet? sheet)
+    private readonly string? _place;
+
+    internal FailureMode(ModeResult result, string id, string? place, string? loadCase, ImmutableArray<int> group, string clause, string? reason, SafetyFormat format, CalculationSheet? sheet)
     {
         Result = result;
         Id = id;
+        _place = place;
         LoadCase = loadCase;
         Group = group;
         Clause = clause;
@@ -25,15 +28,14 @@ public sealed class FailureMode
     /// <summary>Stable id, such as <c>tension/breakout</c>; a number follows where several groups or rows are checked.</summary>
     public string Id { get; }
 
-    /// <summary>Heading in words, with edge and number where the mode has them.</summary>
+    /// <summary>Heading in words, with edge, row and number where the mode has them.</summary>
     public string Title
     {
         get
         {
-            string title = FailureModeIds.Title(Kind);
-            string edge = Side == ConcreteSide.None ? "" : $", edge {Side.Name()}";
-            string number = char.IsAsciiDigit(Id[^1]) ? $" ({QuantityText.Format(Result.Number)})" : "";
-            return title + edge + number;
+            string place = string.IsNullOrEmpty(_place) ? "" : $", {_place}";
+            string number = string.IsNullOrEmpty(_place) && char.IsAsciiDigit(Id[^1]) ? $", no. {QuantityText.Format(Result.Number)}" : "";
+            return FailureModeIds.Title(Kind, Side) + place + number;
         }
     }
 

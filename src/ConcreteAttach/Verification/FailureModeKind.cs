@@ -71,22 +71,26 @@ internal static class FailureModeIds
     }
 
     /// <summary>What a mode is called in a heading.</summary>
-    public static string Title(FailureModeKind kind) => kind switch
+    public static string Title(FailureModeKind kind, ConcreteSide side)
     {
-        FailureModeKind.SteelTension => "Steel strength in tension",
-        FailureModeKind.ConcreteBreakoutTension => "Concrete breakout in tension",
-        FailureModeKind.Pullout => "Pullout in tension",
-        FailureModeKind.SideFaceBlowout => "Side-face blowout in tension",
-        FailureModeKind.SteelShear => "Steel strength in shear",
-        FailureModeKind.ConcreteBreakoutShear => "Concrete breakout in shear, toward the edge",
-        FailureModeKind.ConcreteBreakoutParallel => "Concrete breakout in shear, along the edge",
-        FailureModeKind.Pryout => "Concrete pryout",
-        FailureModeKind.PryoutOfFastener => "Concrete pryout of the most loaded fastener",
-        FailureModeKind.Interaction => "Tension and shear together",
-        FailureModeKind.Spacing => "Spacing of the fasteners",
-        FailureModeKind.EdgeDistance => "Edge distance",
-        _ => "Thickness of the member",
-    };
+        string edge = side == ConcreteSide.None ? "an edge" : $"edge {side.Name()}";
+        return kind switch
+        {
+            FailureModeKind.SteelTension => "Steel strength in tension",
+            FailureModeKind.ConcreteBreakoutTension => "Concrete breakout in tension",
+            FailureModeKind.Pullout => "Pullout in tension",
+            FailureModeKind.SideFaceBlowout => $"Side-face blowout in tension at {edge}",
+            FailureModeKind.SteelShear => "Steel strength in shear",
+            FailureModeKind.ConcreteBreakoutShear => $"Concrete breakout in shear toward {edge}",
+            FailureModeKind.ConcreteBreakoutParallel => $"Concrete breakout in shear along {edge}",
+            FailureModeKind.Pryout => "Concrete pryout in shear",
+            FailureModeKind.PryoutOfFastener => "Concrete pryout in shear of the most loaded fastener",
+            FailureModeKind.Interaction => "Tension and shear together",
+            FailureModeKind.Spacing => "Spacing of the fasteners",
+            FailureModeKind.EdgeDistance => "Edge distance",
+            _ => "Thickness of the member",
+        };
+    }
 
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;

@@ -136,6 +136,13 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void As_many_fasteners_as_a_grid_are_no_grid_if_one_place_is_taken_twice()
+    {
+        // Two columns, two rows, four fasteners, and still the corner is open.
+        Assert.Equal(3 * 4, Project([0, 2, 0, 0], [0, 0, 2, 2], 1, Rectangle.Unbounded).Area);
+    }
+
+    [Fact]
     public void Groups_far_apart_add_up()
     {
         Layout[] layouts = [.. Layouts.Random(randomSeed: 4, 200)];

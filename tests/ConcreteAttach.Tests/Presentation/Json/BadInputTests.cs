@@ -1,0 +1,335 @@
+using System.Text.Json.Nodes;
+using ConcreteAttach.Presentation.Json;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Tests.Presentation.Json;
+
+public sealed class BadInputTests
+{
+    /// <summary>
+    /// Where the example of the contract is changed and to what (null: taken out); where the error is, or null for the same place; parts of
+    /// what it says was found and is permitted; whether the JSON Schema sees it too.
+    /// </summary>
+    public static TheoryData<string, string?, string?, string, string, bool> Changes => new()
+    {
+        // The document.
+        { "/schema", null, null, "nothing", "concreteattach/1", true },
+        { "/schema", "\"concreteattach/2\"", null, "concreteattach/2", "concreteattach/1", true },
+        { "/schema", "1", null, "the number 1", "concreteattach/1", true },
+        { "/note", "\"hello\"", null, "an unknown field", "title, method", true },
+        { "/note", "null", null, "an unknown field", "title, method", true },
+        { "/title", "5", null, "the number 5", "a text", true },
+        { "/method", null, null, "nothing", "ACI 318-19", true },
+        { "/method", "\"ACI 318-14\"", null, "ACI 318-14", "ACI 318-19", true },
+        { "/method", "\"ACI 318-25\"", null, "ACI 318-25", "ACI 318-25 is not available in this version", true },
+        { "/method", "\"EN 1992-4:2018\"", null, "EN 1992-4:2018", "EN 1992-4:2018 is not available in this version", true },
+        { "/method", "true", null, "true", "ACI 318-19", true },
+        { "/constants", null, null, "nothing", "inch-pound, SI", true },
+        { "/constants", "\"si\"", null, "si", "inch-pound, SI", true },
+        { "/options", "[]", null, "an array", "closeEdges", true },
+        { "/options/closeEdges", "\"all\"", null, "all", "group, all fasteners", true },
+        { "/options/area", "\"circle\"", null, "circle", "union, bounding", true },
+        { "/options/deep", "true", null, "true", "revert, extend", true },
+        { "/options/seismic", "true", null, "an unknown field", "closeEdges, area, deep", true },
+
+        // The concrete.
+        { "/concrete", null, null, "nothing", "an object", true },
+        { "/concrete", "null", null, "null", "an object", true },
+        { "/concrete", "\"4000 psi\"", null, "4000 psi", "an object", true },
+        { "/concrete/colour", "\"grey\"", null, "an unknown field", "strength, density", true },
+        { "/concrete/a~1b~0c", "1", null, "an unknown field", "strength, density", true },
+        { "/concrete/outline", "[]", null, "not available in this version", "edges", true },
+        { "/concrete/strength", null, null, "nothing", "a stress", true },
+        { "/concrete/strength", "null", null, "null", "a stress", true },
+        { "/concrete/strength", "4000", null, "the number 4000", "text with its unit", true },
+        { "/concrete/strength", "\"\"", null, "an empty text", "psi, ksi", true },
+        { "/concrete/strength", "\"4000\"", null, "4000", "with its unit: psi, ksi", true },
+        { "/concrete/strength", "\"4000 psf\"", null, "4000 psf", "psi, ksi", true },
+        { "/concrete/strength", "\"4,000 psi\"", null, "4,000 psi", "decimal", true },
+        { "/concrete/strength", "\"-4000 psi\"", null, "-4000 psi", "greater than 0", false },
+        { "/concrete/strength", "\"0 psi\"", null, "0 psi", "greater than 0", false },
+        { "/concrete/strength", "\"10000000000000 psi\"", null, "10000000000000 psi", "1 000 000 000 000", false },
+        { "/concrete/thickness", "\"14\"", null, "14", "with its unit: in", true },
+        { "/concrete/thickness", "{}", null, "an object", "a length", true },
+        { "/concrete/thickness", "\"0.0000000001 in\"", null, "0.0000000001 in", "0.000 000 001", false },
+        { "/concrete/density", "\"heavy\"", null, "heavy", "normalweight, sand-lightweight, all-lightweight", true },
+        { "/concrete/density", "110", null, "the number 110", "normalweight", true },
+        { "/concrete/density", "\"110 pcf\"", null, "110 pcf", "lb/ft3", true },
+        { "/concrete/density", "\"-5 kg/m3\"", null, "-5 kg/m3", "greater than 0", false },
+        { "/concrete/cracked", "\"yes\"", null, "yes", "true or false", true },
+        { "/concrete/cracked", "1", null, "the number 1", "true or false", true },
+        { "/concrete/supplementaryReinforcement", "true", null, "true", "tension and shear", true },
+        { "/concrete/supplementaryReinforcement/tension", "\"no\"", null, "no", "true or false", true },
+        { "/concrete/supplementaryReinforcement/torsion", "false", null, "an unknown field", "tension, shear", true },
+        { "/concrete/edgeReinforcement", "\"stirrups\"", null, "stirrups", "none, bar, bar and stirrups", true },
+        { "/concrete/edgeReinforcement", "false", null, "false", "none, bar", true },
+        { "/concrete/cover", "\"-1 in\"", null, "-1 in", "0 or more", false },
+        { "/concrete/edges", "[]", null, "an array", "+x, -x, +y", true },
+        { "/concrete/edges/+z", "\"9 in\"", null, "an unknown field", "+x, -x, +y, -y", true },
+        { "/concrete/edges/+x", "9", null, "the number 9", "a length", true },
+        { "/concrete/edges/-y", "\"9\"", null, "9", "with its unit", true },
+        { "/concrete/edges/+x", "\"2 in\"", "/positions", "fastener 1 at x = 3 in", "inside the concrete", false },
+        { "/concrete/edges/-y", "\"3 in\"", "/positions", "fastener 0", "edge -y", false },
+        { "/concrete/aggregateSize", "\"0 in\"", null, "0 in", "greater than 0", false },
+        { "/concrete/splittingReinforcement", "\"false\"", null, "false", "true or false", true },
+
+        // The fastener.
+        { "/fastener", "\"headed bolt\"", null, "headed bolt", "kind, diameter", true },
+        { "/fastener/length", "\"12 in\"", null, "an unknown field", "effectiveEmbedment", true },
+        { "/fastener/kind", null, null, "nothing", "headed bolt, threaded rod with nut, hooked bolt, headed stud", true },
+        { "/fastener/kind", "\"Headed bolt\"", null, "Headed bolt", "headed bolt", true },
+        { "/fastener/kind", "\"screw\"", null, "screw", "screw is not available in this version", true },
+        { "/fastener/kind", "\"adhesive rod\"", null, "adhesive rod", "not available in this version", true },
+        { "/fastener/qualification", "{}", null, "not available in this version", "hookExtension", true },
+        { "/fastener/diameter", null, null, "nothing", "a length", true },
+        { "/fastener/diameter", "0.625", null, "the number 0.625", "a length as text", true },
+        { "/fastener/diameter", "\"5/8 lb\"", null, "5/8 lb", "in, ft, mm, cm, m", true },
+        { "/fastener/diameter", "\"5/8\"", null, "5/8", "with its unit", true },
+        { "/fastener/diameter", "\"-5/8 in\"", null, "-5/8 in", "greater than 0", false },
+        { "/fastener/diameter", "\"0 in\"", null, "0 in", "greater than 0", false },
+        { "/fastener/diameter", "\"0.6 in\"", null, "0.6 in", "a size of the UNC thread", false },
+        { "/fastener/diameter", "\"5 in\"", null, "5 in", "0.25 in to 4 in for ASTM F1554 Grade 36", false },
+        { "/fastener/thread", "\"NC\"", null, "NC", "UNC, 8UN, ISO", true },
+        { "/fastener/thread", "\"ISO\"", "/fastener/diameter", "0.625 in", "a size of the ISO thread", false },
+        { "/fastener/steel", null, null, "nothing", "a designation", true },
+        { "/fastener/steel", "36", null, "the number 36", "a designation", true },
+        { "/fastener/steel", "\"F1554\"", null, "F1554", "ASTM F1554 Grade 36, ASTM F1554 Grade 55", true },
+        { "/fastener/steel", "\"\"", null, "an empty text", "ASTM F1554 Grade 36", true },
+        { "/fastener/steel", "\"ASTM F593 CW2\"", "/fastener/diameter", "5/8 in", "0.75 in to 1.5 in", false },
+        { "/fastener/steel", "{}", "/fastener/steel/yield", "nothing", "a stress", true },
+        { "/fastener/steel", """{"yield":"36 ksi"}""", "/fastener/steel/ultimate", "nothing", "a stress", true },
+        { "/fastener/steel", """{"yield":"36 ksi","ultimate":"30 ksi"}""", "/fastener/steel/ultimate", "30 ksi", "at least the yield strength", false },
+        { "/fastener/steel", """{"yield":"0 ksi","ultimate":"30 ksi"}""", "/fastener/steel/yield", "0 ksi", "greater than 0", false },
+        { "/fastener/steel", """{"yield":"36 ksi","ultimate":"58 ksi","ductile":"yes"}""", "/fastener/steel/ductile", "yes", "true or false", true },
+        { "/fastener/steel", """{"yield":"36 ksi","ultimate":"58 ksi","name":"mine"}""", "/fastener/steel/name", "an unknown field", "yield, ultimate, ductile", true },
+        { "/fastener/effectiveEmbedment", null, null, "nothing", "a length", true },
+        { "/fastener/effectiveEmbedment", "\"0 in\"", null, "0 in", "greater than 0", false },
+        { "/fastener/bearingArea", "\"0.454 in\"", null, "0.454 in", "in2, ft2, mm2", true },
+        { "/fastener/bearingArea", "\"0 in2\"", null, "0 in2", "greater than 0", false },
+        { "/fastener/tensileArea", "\"-1 in2\"", null, "-1 in2", "greater than 0", false },
+        { "/fastener/shearArea", "0.2", null, "the number 0.2", "an area as text", true },
+        { "/fastener/torqued", "\"no\"", null, "no", "true or false", true },
+        { "/fastener/groutPad", "0", null, "the number 0", "true or false", true },
+        { "/fastener/hookExtension", "\"2 in\"", null, "2 in", "only a hooked bolt has a hook", true },
+        { "/fastener/weldedToPlate", """{"thickness":"1/2 in"}""", null, "an object", "only a headed stud", true },
+        { "/fastener/kind", "\"hooked bolt\"", "/fastener/bearingArea", "0.454 in2", "a hooked bolt has no head", true },
+
+        // Places.
+        { "/positions", null, null, "nothing", "an array", true },
+        { "/positions", "{}", null, "an object", "an array", true },
+        { "/positions", "[]", null, "no fastener", "at least one", true },
+        { "/positions/0", "\"0 in\"", null, "0 in", "a place [x, y]", true },
+        { "/positions/0", "[\"0 in\"]", null, "an array of 1", "a place [x, y]", true },
+        { "/positions/0", "[\"0 in\",\"0 in\",\"0 in\"]", null, "an array of 3", "a place [x, y]", true },
+        { "/positions/2/0", "3", null, "the number 3", "a length", true },
+        { "/positions/1/1", "\"3\"", null, "3", "with its unit", true },
+        { "/positions/1/1", "\"3 kip\"", null, "3 kip", "in, ft, mm", true },
+        { "/positions/1/1", "null", null, "null", "a length", true },
+        { "/positions/1", "[\"-3 in\",\"-3 in\"]", "/positions", "fasteners 0 and 1", "a place of its own", false },
+        { "/positions/3", "[\"9 in\",\"0 in\"]", "/positions", "fastener 3", "edge +x", false },
+
+        // Load cases.
+        { "/loadCases", null, null, "nothing", "at least one", true },
+        { "/loadCases", "[]", null, "no load case", "at least one", true },
+        { "/loadCases", "{}", null, "an object", "an array", true },
+        { "/loadCases/0", "\"N\"", null, "N", "name and the components", true },
+        { "/loadCases/0/name", null, null, "nothing", "a text", true },
+        { "/loadCases/0/name", "\" \"", null, "an empty name", "a name", true },
+        { "/loadCases/0/name", "5", null, "the number 5", "a text", true },
+        { "/loadCases/0/P", "\"6 kip\"", null, "an unknown field", "name, N, Vx", true },
+        { "/loadCases/0/N", "6", null, "the number 6", "a force as text", true },
+        { "/loadCases/0/N", "\"6\"", null, "6", "with its unit: lbf, kip", true },
+        { "/loadCases/0/N", "\"6 lb\"", null, "6 lb", "lbf", true },
+        { "/loadCases/0/N", "\"6 kg\"", null, "6 kg", "lbf, kip, N, kN", true },
+        { "/loadCases/0/N", "\"1e3 N\"", null, "1e3 N", "lbf, kip, N, kN", true },
+        { "/loadCases/0/N", "\"6,5 kip\"", null, "6,5 kip", "decimal", true },
+        { "/loadCases/0/Vx", "\"2 in\"", null, "2 in", "lbf, kip, N, kN", true },
+        { "/loadCases/0/Vy", "\"two kip\"", null, "two kip", "decimal", true },
+        { "/loadCases/0/Mx", "\"3 kip\"", null, "3 kip", "kip-ft", true },
+        { "/loadCases/0/My", "\"3 kip*in\"", null, "3 kip*in", "kip-ft", true },
+        { "/loadCases/0/Mz", "true", null, "true", "a moment as text", true },
+        { "/loadCases/0/at", "\"origin\"", null, "origin", "a place [x, y]", true },
+        { "/loadCases/0/at/1", "\"0\"", null, "0", "with its unit", true },
+        { "/loadCases/0/sustainedTension", "\"7 kip\"", null, "7 kip", "from 0 to N", false },
+        { "/loadCases/0/sustainedTension", "\"-1 kip\"", null, "-1 kip", "from 0 to N", false },
+    };
+
+    [Theory]
+    [MemberData(nameof(Changes))]
+    public void Error_names_the_place_what_was_found_and_what_is_permitted(string change, string? json, string? place, string found, string permitted, bool isSeenBySchema)
+    {
+        string input = ContractExample.With((change, json));
+
+        InputException error = Refused(input);
+        Assert.Equal(place ?? change, error.Parameter);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Contains(permitted, error.Permitted, StringComparison.Ordinal);
+
+        JsonNode document = JsonNode.Parse(VerificationJson.Verify(input))!;
+        Assert.Equal(error.Parameter, document["error"]!["path"]!.GetValue<string>());
+        Assert.Equal(error.Found, document["error"]!["found"]!.GetValue<string>());
+        Assert.Equal(error.Permitted, document["error"]!["permitted"]!.GetValue<string>());
+        Assert.Contains(error.Found, document["error"]!["message"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.True(Schemas.Result.Evaluate(document).IsValid);
+        Assert.Equal(isSeenBySchema, !Schemas.Input.Evaluate(JsonNode.Parse(input)).IsValid);
+    }
+
+    [Fact]
+    public void The_example_itself_is_accepted() => VerificationJson.Read(ContractExample.Input).Verify();
+
+    /// <summary>Text, and a part of what the error says was found.</summary>
+    public static TheoryData<string, string> NoJson => new()
+    {
+        { "", "no text" },
+        { " \r\n\t ", "no text" },
+        { "{", "breaks off at line 1, column 2" },
+        { "{\"schema\":\"concreteattach/1\"", "breaks off at line 1" },
+        { "nul", "line 1, column" },
+        { "{\"a\":1}}", "line 1, column 8: }" },
+        { "{\"a\":1} {\"b\":2}", "line 1, column 9: {" },
+        { "{\"a\":1,}", "line 1, column 8: }" },
+        { "{'a':1}", "line 1, column 2: 'a'" },
+        { "{\"a\":NaN}", "line 1, column 6: NaN" },
+        { "{\"a\":.5}", "line 1, column 6: .5" },
+        { "{\"a\": 1 // a comment\n}", "line 1, column 9: //" },
+        { "{\n  \"ψψψ\": 1,\r\n  \"b\": ?\n}", "line 3, column 8: ?" },
+        { "{\"a\":\"line\nbreak\"}", "line 1" },
+        { new string('[', 100), "line 1" },
+        { "\u0000", "line 1, column 1" },
+    };
+
+    [Theory]
+    [MemberData(nameof(NoJson))]
+    public void What_is_not_json_is_refused_with_line_and_column(string input, string found)
+    {
+        InputException error = Refused(input);
+
+        Assert.Equal("", error.Parameter);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Equal("one JSON object", error.Permitted);
+        Assert.StartsWith("found ", JsonNode.Parse(VerificationJson.Verify(input))!["error"]!["message"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("[1]", "an array")]
+    [InlineData("\"text\"", "text")]
+    [InlineData("5", "the number 5")]
+    [InlineData("null", "null")]
+    public void What_is_no_object_is_refused(string input, string found)
+    {
+        InputException error = Refused(input);
+
+        Assert.Equal("", error.Parameter);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Equal("one JSON object", error.Permitted);
+    }
+
+    [Theory]
+    [InlineData("\"schema\":", "\"schema\": \"concreteattach/1\", \"schema\":", "/schema")]
+    [InlineData("\"strength\":", "\"strength\": \"3000 psi\", \"strength\":", "/concrete/strength")]
+    [InlineData("\"strength\":", "\"str\\u0065ngth\": \"3000 psi\", \"strength\":", "/concrete/strength")]
+    [InlineData("\"+x\":", "\"-x\": \"5 in\", \"+x\":", "/concrete/edges/-x")]
+    [InlineData("\"kind\":", "\"diameter\": \"1 in\", \"kind\":", "/fastener/diameter")]
+    [InlineData("\"N\":", "\"N\": \"9 kip\", \"N\":", "/loadCases/0/N")]
+    public void A_field_that_stands_twice_is_refused(string at, string with, string path)
+    {
+        string input = ContractExample.Input.Replace(at, with, StringComparison.Ordinal);
+        Assert.NotEqual(ContractExample.Input, input);
+
+        InputException error = Refused(input);
+
+        Assert.Equal(path, error.Parameter);
+        Assert.Contains("second time", error.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_load_cases_of_one_name_are_refused_at_the_second()
+    {
+        InputException error = Refused(ContractExample.With(("/loadCases", """[{"name":"A"},{"name":"B"},{"name":"A"},{"name":"B"}]""")));
+
+        Assert.Equal("/loadCases/2/name", error.Parameter);
+        Assert.Contains("\"A\"", error.Found, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""[["0 in","0 in"],["6 in","0 in"]]""", "Mx", "/loadCases/1/Mx")]
+    [InlineData("""[["0 in","0 in"],["0 in","6 in"]]""", "My", "/loadCases/1/My")]
+    [InlineData("""[["0 in","0 in"]]""", "Mz", "/loadCases/1/Mz")]
+    [InlineData("""[["0 in","0 in"]]""", "Mx", "/loadCases/1/Mx")]
+    public void A_moment_that_the_fasteners_cannot_carry_is_refused_in_its_load_case(string positions, string component, string path)
+    {
+        InputException error = Refused(ContractExample.With(
+            ("/positions", positions), ("/loadCases", $$"""[{"name":"A","N":"1 kip"},{"name":"B","N":"1 kip","{{component}}":"10 kip-in"},{"name":"C","{{component}}":"10 kip-in"}]""")));
+
+        Assert.Equal(path, error.Parameter);
+        Assert.Contains("lbf-in", error.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_hooked_bolt_needs_its_hook_and_a_stud_has_none()
+    {
+        InputException missing = Refused(ContractExample.With(("/fastener/kind", "\"hooked bolt\""), ("/fastener/bearingArea", null)));
+        Assert.Equal("/fastener/hookExtension", missing.Parameter);
+        Assert.Equal("nothing", missing.Found);
+
+        InputException negative = Refused(ContractExample.With(
+            ("/fastener/kind", "\"hooked bolt\""), ("/fastener/bearingArea", null), ("/fastener/hookExtension", "\"-2 in\"")));
+        Assert.Equal("/fastener/hookExtension", negative.Parameter);
+
+        InputException onStud = Refused(ContractExample.With(("/fastener/kind", "\"headed stud\""), ("/fastener/hookExtension", "\"2 in\"")));
+        Assert.Equal("/fastener/hookExtension", onStud.Parameter);
+    }
+
+    [Theory]
+    [InlineData("""{"thickness":"0 in"}""", "/fastener/weldedToPlate/thickness", "greater than 0")]
+    [InlineData("""{}""", "/fastener/weldedToPlate/thickness", "a length")]
+    [InlineData("""{"thickness":"1/2 in","cornerReinforcement":"yes"}""", "/fastener/weldedToPlate/cornerReinforcement", "true or false")]
+    [InlineData("""{"thickness":"1/2 in","width":"8 in"}""", "/fastener/weldedToPlate/width", "thickness, cornerReinforcement")]
+    [InlineData("\"1/2 in\"", "/fastener/weldedToPlate", "an object")]
+    public void The_plate_of_a_stud_is_read_as_strictly(string plate, string path, string permitted)
+    {
+        InputException error = Refused(ContractExample.With(("/fastener/kind", "\"headed stud\""), ("/fastener/thread", null), ("/fastener/weldedToPlate", plate)));
+
+        Assert.Equal(path, error.Parameter);
+        Assert.Contains(permitted, error.Permitted, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("-6 kip")]
+    [InlineData("0 kip")]
+    public void Sustained_tension_needs_a_tension(string n)
+    {
+        InputException error = Refused(ContractExample.With(("/loadCases/0/N", $"\"{n}\""), ("/loadCases/0/sustainedTension", "\"1 kip\"")));
+
+        Assert.Equal("/loadCases/0/sustainedTension", error.Parameter);
+        Assert.Contains(n, error.Permitted, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_that_is_no_unicode_is_refused()
+    {
+        InputException title = Refused(ContractExample.Input.Replace("Canopy post, north pier", "\\ud800", StringComparison.Ordinal));
+        Assert.Equal("/title", title.Parameter);
+        Assert.Contains("Unicode", title.Found, StringComparison.Ordinal);
+
+        InputException name = Refused(ContractExample.Input.Replace("\"strength\":", "\"\\udc00\": 1, \"strength\":", StringComparison.Ordinal));
+        Assert.Equal("/concrete", name.Parameter);
+        Assert.Contains("Unicode", name.Found, StringComparison.Ordinal);
+
+        byte[] bytes = System.Text.Encoding.Latin1.GetBytes(ContractExample.Input.Replace("Canopy", "Vord\u00e4ch", StringComparison.Ordinal));
+        Assert.Equal("/title", Assert.Throws<InputException>(() => VerificationJson.Read(bytes)).Parameter);
+    }
+
+    [Fact]
+    public void A_long_text_is_quoted_in_part()
+    {
+        InputException error = Refused(ContractExample.With(("/fastener/steel", $"\"{new string('x', 100_000)}\"")));
+
+        Assert.InRange(error.Found.Length, 10, 200);
+    }
+
+    [Fact]
+    public void Only_a_missing_argument_is_another_exception() => Assert.Throws<ArgumentNullException>(() => VerificationJson.Read((string)null!));
+
+    private static InputException Refused(string input) => Assert.Throws<InputException>(() => VerificationJson.Read(input).Verify());
+}
