@@ -93,7 +93,11 @@ public class ProjectedAreaBenchmarks
     [Benchmark]
     public double MeasureTree() => OtherWays.MeasureTree(_xs, _ys, HalfSide, _concrete, _scratch);
 
-    /// <summary>Ways that were tried and are slower; they stay to keep the comparison honest.</summary>
+    /// <summary>
+    /// Other ways that were tried; they stay so that the choice can be checked again. The strips win by some
+    /// nanoseconds at two or three scattered fasteners and lose by tens of times at hundreds. A fixed layout, as here,
+    /// flatters them: the processor learns its branches.
+    /// </summary>
     private static class OtherWays
     {
         public static int ScratchLength(int count) => 40 * (count + 2);

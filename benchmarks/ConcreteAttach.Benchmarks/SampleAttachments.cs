@@ -23,27 +23,27 @@ internal static class SampleAttachments
     {
         "1 bolt, no edge" => (
             Of(8, EdgeDistances.None, FastenerLayout.Single()),
-            Case(6, 0, 0)),
+            Case(6, 2, 1, 0, 0, 0)),
         "4 bolts, 2 edges, biaxial moment" => (
             Of(8, new EdgeDistances { PlusX = Inches(5), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(6))),
-            Case(6, -8, 12)),
+            Case(6, 2, -1, -8, 12, 0)),
         "16 bolts" => (
             Of(8, new EdgeDistances { MinusX = Inches(14) }, FastenerLayout.Rectangle(4, Inches(5), 4, Inches(6))),
-            Case(20, 30, -20)),
+            Case(20, -8, 3, 30, -20, 0)),
         "2 far groups" => (
             Of(6, new EdgeDistances { PlusY = Inches(10), MinusY = Inches(10) }, FastenerLayout.Points(
                 At(-26, -3), At(-20, -3), At(-26, 3), At(-20, 3), At(20, -3), At(26, -3), At(20, 3), At(26, 3))),
-            Case(12, 15, 60)),
+            Case(12, 2, 4, 15, 60, 20)),
         "3 close edges" => (
             Of(10, new EdgeDistances { PlusX = Inches(8), MinusX = Inches(8), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(8))),
-            Case(8, 10, 6)),
+            Case(8, 3, -2, 10, 6, 0)),
         _ => throw new ArgumentOutOfRangeException(nameof(name)),
     };
 
     /// <summary>A square grid of bolts 6 in. apart in a slab with one edge.</summary>
     public static (Attachment Attachment, LoadCase LoadCase) Grid(int columns, int rows) => (
         Of(8, new EdgeDistances { MinusX = Inches((3.0 * columns) + 4) }, FastenerLayout.Rectangle(columns, Inches(6), rows, Inches(6))),
-        Case(columns * rows, 20, -30));
+        Case(columns * rows, -0.5 * columns * rows, 0.2 * columns * rows, 20, -30, 40));
 
     private static Attachment Of(double embedment, EdgeDistances edges, FastenerLayout layout)
     {
@@ -52,11 +52,14 @@ internal static class SampleAttachments
         return new(concrete, new HeadedBolt(diameter, AnchorSteels.Find("ASTM F1554 Grade 36", diameter), Inches(embedment)), layout);
     }
 
-    private static LoadCase Case(double kips, double momentX, double momentY) => new("1.2D + 1.0W")
+    private static LoadCase Case(double tension, double shearX, double shearY, double momentX, double momentY, double torsion) => new("1.2D + 1.0W")
     {
-        N = Force.FromKilopoundsForce(kips),
+        N = Force.FromKilopoundsForce(tension),
+        Vx = Force.FromKilopoundsForce(shearX),
+        Vy = Force.FromKilopoundsForce(shearY),
         Mx = Torque.FromKilopoundForceInches(momentX),
         My = Torque.FromKilopoundForceInches(momentY),
+        Mz = Torque.FromKilopoundForceInches(torsion),
     };
 
     private static FastenerPosition At(double x, double y) => new(Inches(x), Inches(y));

@@ -7,14 +7,8 @@ using ConcreteAttach.Verification;
 namespace ConcreteAttach.Benchmarks;
 
 /// <summary>
-/// What <see cref="PreparedAttachment.Evaluate"/> is measured against: the tension modes of ACI 318-19 with its inch-pound constants for cast-in fasteners,
-/// written by hand in plain doubles, with nothing for a reader: no symbols, no sheet, no clauses.
+/// The tension part of <see cref="EvaluateKernel"/>: 17.6 of ACI 318-19 with its inch-pound constants for cast-in fasteners, and the forces on the fasteners.
 /// </summary>
-/// <remarks>
-/// It may do all that an expert would do for speed: it shares what several modes need (λ_a √f'c, the extent of the fasteners, one pass for all sums), leaves
-/// out what does not change the numbers, and keeps its memory. It does the same job: any layout, any number of groups, rows and parts, the same readings of the
-/// standard, the same geometry code, and each formula of the chapter is computed at each call. A test holds it equal to the library.
-/// </remarks>
 internal sealed class TensionKernel
 {
     private const double Above = 1 + 1e-9;
@@ -116,8 +110,9 @@ internal sealed class TensionKernel
         {
             double force = mean + (betaY * fromCentroidY[i]) - (betaX * fromCentroidX[i]);
             forces[i] = force;
-            largest = Math.Max(largest, Math.Abs(force));
-            smallest = Math.Min(smallest, force);
+            double size = Math.Abs(force);
+            largest = size > largest ? size : largest;
+            smallest = force < smallest ? force : smallest;
         }
 
         ReadOnlySpan<double> xs = _x;
@@ -140,7 +135,7 @@ internal sealed class TensionKernel
                     tensionXs[count] = _x[i];
                     tensionYs[count] = _y[i];
                     forces[count++] = force;
-                    demand = Math.Max(demand, force);
+                    demand = force > demand ? force : demand;
                 }
             }
 
@@ -159,20 +154,21 @@ internal sealed class TensionKernel
             }
         }
 
-        double fc = Math.Min(_strength, 10_000);
+        double fc = Lesser(_strength, 10_000);
         double lambdaRootFc = _lambda * Math.Sqrt(fc);
         double phiConcrete = _isTied ? 0.75 : 0.70;
         int written = 0;
 
         // 17.6.1 steel
+        ModeStatus gap = hasDemand ? ModeStatus.NotCovered : ModeStatus.NotApplicable;
         results[written++] = double.IsNaN(_tensileArea)
-            ? KernelResult.Without(FailureModeKind.SteelTension, ModeStatus.NotCovered)
-            : new(FailureModeKind.SteelTension, _tensileArea * Math.Min(_ultimate, Math.Min(1.9 * _yield, 125_000)), _isDuctile ? 0.75 : 0.65, demand);
+            ? KernelResult.Without(FailureModeKind.SteelTension, gap)
+            : new(FailureModeKind.SteelTension, _tensileArea * Lesser(_ultimate, Lesser(1.9 * _yield, 125_000)), _isDuctile ? 0.75 : 0.65, demand);
 
         // 17.6.2 breakout
         if (_diameter > 4 * Above)
         {
-            results[written++] = KernelResult.Without(FailureModeKind.ConcreteBreakoutTension, ModeStatus.NotCovered);
+            results[written++] = KernelResult.Without(FailureModeKind.ConcreteBreakoutTension, gap);
         }
         else if (xs.Length == 1)
         {
@@ -186,11 +182,11 @@ internal sealed class TensionKernel
         // 17.6.3 pullout
         if (_isHeaded ? double.IsNaN(_bearingArea) : _hook < 3 * Below * _diameter)
         {
-            results[written++] = KernelResult.Without(FailureModeKind.Pullout, ModeStatus.NotCovered);
+            results[written++] = KernelResult.Without(FailureModeKind.Pullout, gap);
         }
         else
         {
-            double crushing = _isHeaded ? 8 * _bearingArea * fc : 0.9 * fc * Math.Min(_hook, 4.5 * _diameter) * _diameter;
+            double crushing = _isHeaded ? 8 * _bearingArea * fc : 0.9 * fc * Lesser(_hook, 4.5 * _diameter) * _diameter;
             results[written++] = new(FailureModeKind.Pullout, (_isCracked ? 1 : 1.4) * crushing, 0.70, demand);
         }
 
@@ -249,30 +245,9 @@ internal sealed class TensionKernel
         ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
         double lambdaRootFc, double phi, int number, Span<double> scratch)
     {
-        double toRight = _right - extent.Right;
-        double toLeft = extent.Left - _left;
-        double toTop = _top - extent.Top;
-        double toBottom = extent.Bottom - _bottom;
-        double smallestEdge = Math.Min(Math.Min(toRight, toLeft), Math.Min(toTop, toBottom));
-
-        // Three or four edges closer than 1.5 h_ef (17.6.2.1.2)
-        double hef = _hef;
-        if (smallestEdge < 1.5 * hef || _closeEdgesOfAll)
-        {
-            hef = EffectiveEmbedment(xs, ys, toRight, toLeft, toTop, toBottom, scratch);
-        }
-
-        double reach = 1.5 * hef;
-        Projection projection = ProjectedArea.Project(xs, ys, reach, _concrete, scratch);
-        double largestArea = 9 * hef * hef;
-        double area = _isBounding ? Math.Min(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
-        double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
-        double cracking = _isCracked ? 1 : 1.25;
-        double basic = _isHeaded && hef >= 11 * Below && (_isDeepExtended || hef <= 25 * Above)
-            ? 16 * lambdaRootFc * FiveThirds(hef)
-            : 24 * lambdaRootFc * hef * Math.Sqrt(hef);
-        double nominal = area / largestArea * edge * cracking * basic;
         double demand = forces[0];
+        double eccentricityX = 0;
+        double eccentricityY = 0;
         if (xs.Length > 1)
         {
             double sumX = 0, sumY = 0, momentX = 0, momentY = 0, sum = 0;
@@ -287,12 +262,42 @@ internal sealed class TensionKernel
             }
 
             demand = sum;
-            double eccentricityX = Math.Abs((momentX / sum) - (sumX / xs.Length));
-            double eccentricityY = Math.Abs((momentY / sum) - (sumY / xs.Length));
-            nominal *= reach * reach / ((reach + eccentricityX) * (reach + eccentricityY));
+            eccentricityX = Math.Abs((momentX / sum) - (sumX / xs.Length));
+            eccentricityY = Math.Abs((momentY / sum) - (sumY / xs.Length));
         }
 
+        double nominal = BreakoutStrength(xs, ys, extent, eccentricityX, eccentricityY, lambdaRootFc, scratch);
         return new(FailureModeKind.ConcreteBreakoutTension, nominal, phi, hasDemand ? demand : 0, ConcreteSide.None, number);
+    }
+
+    /// <summary>N_cb or N_cbg of fasteners that break out together.</summary>
+    internal double BreakoutStrength(
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, double lambdaRootFc, Span<double> scratch)
+    {
+        double toRight = _right - extent.Right;
+        double toLeft = extent.Left - _left;
+        double toTop = _top - extent.Top;
+        double toBottom = extent.Bottom - _bottom;
+        double smallestEdge = Lesser(Lesser(toRight, toLeft), Lesser(toTop, toBottom));
+
+        // Three or four edges closer than 1.5 h_ef (17.6.2.1.2)
+        double hef = _hef;
+        if (smallestEdge < 1.5 * hef || _closeEdgesOfAll)
+        {
+            hef = EffectiveEmbedment(xs, ys, toRight, toLeft, toTop, toBottom, scratch);
+        }
+
+        double reach = 1.5 * hef;
+        Projection projection = ProjectedArea.Project(xs, ys, reach, _concrete, scratch);
+        double largestArea = 9 * hef * hef;
+        double area = _isBounding ? Lesser(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
+        double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
+        double cracking = _isCracked ? 1 : 1.25;
+        double basic = _isHeaded && hef >= 11 * Below && (_isDeepExtended || hef <= 25 * Above)
+            ? 16 * lambdaRootFc * FiveThirds(hef)
+            : 24 * lambdaRootFc * hef * Math.Sqrt(hef);
+        double nominal = area / largestArea * edge * cracking * basic;
+        return xs.Length > 1 ? nominal * reach * reach / ((reach + eccentricityX) * (reach + eccentricityY)) : nominal;
     }
 
     private double EffectiveEmbedment(
@@ -315,12 +320,12 @@ internal sealed class TensionKernel
 
         double limit = 1.5 * _hef * Above;
         double largest = toRight <= limit ? toRight : 0;
-        largest = toLeft <= limit ? Math.Max(largest, toLeft) : largest;
-        largest = toTop <= limit ? Math.Max(largest, toTop) : largest;
-        largest = toBottom <= limit ? Math.Max(largest, toBottom) : largest;
+        largest = toLeft <= limit ? Greater(largest, toLeft) : largest;
+        largest = toTop <= limit ? Greater(largest, toTop) : largest;
+        largest = toBottom <= limit ? Greater(largest, toBottom) : largest;
         return xs.Length == 1
             ? largest / 1.5
-            : Math.Min(_hef, Math.Max(largest / 1.5, SpanningTree.LongestLink(xs, ys, scratch) / 3));
+            : Lesser(_hef, Greater(largest / 1.5, SpanningTree.LongestLink(xs, ys, scratch) / 3));
     }
 
     /// <param name="side">The edge.</param>
@@ -356,7 +361,7 @@ internal sealed class TensionKernel
 
         if (double.IsNaN(_bearingArea))
         {
-            results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, ModeStatus.NotCovered, side);
+            results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, hasDemand ? ModeStatus.NotCovered : ModeStatus.NotApplicable, side);
             return written;
         }
 
@@ -400,10 +405,10 @@ internal sealed class TensionKernel
                 }
                 else
                 {
-                    double corner = Math.Min(high - first, first - low);
+                    double corner = Lesser(high - first, first - low);
                     if (corner < 3 * Below * edgeDistance)
                     {
-                        nominal *= (1 + Math.Max(1, corner / edgeDistance)) / 4;
+                        nominal *= (1 + Greater(1, corner / edgeDistance)) / 4;
                     }
                 }
 
@@ -414,6 +419,11 @@ internal sealed class TensionKernel
         return written;
     }
 
+    // One comparison: unlike Math.Min and Math.Max, these need not mind NaN and −0.
+    private static double Lesser(double a, double b) => a < b ? a : b;
+
+    private static double Greater(double a, double b) => a > b ? a : b;
+
     /// <summary>x^(5/3).</summary>
     private static double FiveThirds(double x)
     {
@@ -423,53 +433,10 @@ internal sealed class TensionKernel
     }
 
     /// <summary>λ (19.2.4.1).</summary>
-    private static double Lambda(ConcreteDensity density, double value) =>
+    internal static double Lambda(ConcreteDensity density, double value) =>
         density == ConcreteDensity.AllLightweight ? 0.75
         : density == ConcreteDensity.SandLightweight ? 0.85
         : double.IsNaN(value) || value > 135 * Above ? 1
         : value <= 100 * Above ? 0.75
-        : Math.Min(0.0075 * value, 1);
-}
-
-/// <summary>One failure mode in plain numbers.</summary>
-internal readonly struct KernelResult
-{
-    public KernelResult(FailureModeKind kind, double nominal, double factor, double demand, ConcreteSide side = ConcreteSide.None, int number = 1)
-    {
-        Kind = kind;
-        Side = side;
-        Number = number;
-        Nominal = nominal;
-        Factor = factor;
-        Demand = demand;
-        Utilization = demand / (factor * nominal);
-        Status = Utilization > 1 + 1e-9 ? ModeStatus.NotSatisfied : ModeStatus.Satisfied;
-    }
-
-    private KernelResult(FailureModeKind kind, ModeStatus status, ConcreteSide side)
-    {
-        Kind = kind;
-        Side = side;
-        Number = 1;
-        Status = status;
-        Nominal = Factor = Demand = Utilization = double.NaN;
-    }
-
-    public FailureModeKind Kind { get; }
-
-    public ConcreteSide Side { get; }
-
-    public int Number { get; }
-
-    public ModeStatus Status { get; }
-
-    public double Nominal { get; }
-
-    public double Factor { get; }
-
-    public double Demand { get; }
-
-    public double Utilization { get; }
-
-    public static KernelResult Without(FailureModeKind kind, ModeStatus status, ConcreteSide side = ConcreteSide.None) => new(kind, status, side);
+        : Lesser(0.0075 * value, 1);
 }

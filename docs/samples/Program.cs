@@ -1,6 +1,15 @@
-using ConcreteAttach.Quantities;
+using ConcreteAttach.Samples;
+using ConcreteAttach.Samples.Pages;
 
-#region bad-input
-var error = new InputException("effectiveEmbedment", "-3 in", "above 0 in");
-Console.WriteLine(error.Message);
-#endregion
+// The sample of the start page, as a reader runs it.
+FirstVerification.Run();
+
+// What the pages of the documentation show: artifacts/docs/*.md.
+var fragments = new Fragments(Path.Combine(Repository.Root, "artifacts", "docs"));
+CommonParts.Write(fragments);
+ModePages.Write(fragments);
+WorkedExamples.Write(fragments);
+TwoEditions.Write(fragments);
+CommandLinePage.Write(fragments);
+VerificationManual.Write(fragments);
+Console.WriteLine($"{fragments.Count} fragments of pages written to {fragments.Folder}");

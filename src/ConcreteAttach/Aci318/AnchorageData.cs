@@ -1,4 +1,5 @@
 using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
 using ConcreteAttach.Distribution;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
@@ -60,7 +61,9 @@ internal sealed class AnchorageData
         Elastic = new ElasticGroup(X, Y);
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
+        Edges = [.. ConcreteSides.All.Where(side => double.IsFinite(Layouts.EdgeDistance(_concrete, _extent, side)))];
         ClosestPair = ClosestPair.Of(X, Y);
+        ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
     }
 
     public Aci318Edition Edition { get; }
@@ -93,6 +96,9 @@ internal sealed class AnchorageData
 
     /// <summary>The surface between its edges; infinite where there is none.</summary>
     public ref readonly Rectangle Concrete => ref _concrete;
+
+    /// <summary>The sides that have an edge.</summary>
+    public ConcreteSide[] Edges { get; }
 
     /// <summary>d_a.</summary>
     public double Diameter { get; }
@@ -143,6 +149,9 @@ internal sealed class AnchorageData
 
     /// <summary>What was taken from tables, in words.</summary>
     public IReadOnlyList<string> TableValues { get; }
+
+    /// <summary>See <see cref="ConcreteBreakoutShear.ShankFactor"/>.</summary>
+    public double ShankFactor { get; }
 
     public double[] X { get; }
 

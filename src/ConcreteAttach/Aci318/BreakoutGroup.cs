@@ -8,14 +8,15 @@ internal readonly ref struct BreakoutGroup
     /// <param name="data">The attachment.</param>
     /// <param name="xs">Places of the group's fasteners.</param>
     /// <param name="ys">Places of the group's fasteners.</param>
+    /// <param name="extent">The rectangle about them.</param>
     /// <param name="eccentricityX">Distance along x of the resultant from the centroid of the group.</param>
     /// <param name="eccentricityY">The same along y.</param>
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
-    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double eccentricityX, double eccentricityY, Span<double> scratch)
+    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, scoped in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
     {
         X = xs;
         Y = ys;
-        Extent = Layouts.ExtentOf(xs, ys);
+        Extent = extent;
         SmallestEdge = Layouts.SmallestEdge(data.Concrete, Extent);
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;

@@ -38,11 +38,12 @@ internal static class ConcreteBreakoutTension
         where T : struct, IFormulaNumber<T>
     {
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
-        if (group.CloseEdges < 3)
-        {
-            return hef;
-        }
+        return group.CloseEdges < 3 ? hef : ReducedEmbedment(sheet, data, group, hef);
+    }
 
+    private static T ReducedEmbedment<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T hef)
+        where T : struct, IFormulaNumber<T>
+    {
         sheet.Note(group.CloseEdges == 3 ? "Three edges are closer than 1.5 h_ef: 17.6.2.1.2 applies." : "Four edges are closer than 1.5 h_ef: 17.6.2.1.2 applies.");
         T caMax = sheet.Given("c_a_max", group.LargestCloseEdge, Dimension.Length, "largest edge distance not above 1.5 h_ef");
         if (group.Count == 1)
@@ -99,7 +100,7 @@ internal static class ConcreteBreakoutTension
     private static T EccentricityFactor<T>(Sheet<T> sheet, in BreakoutGroup group, T hef)
         where T : struct, IFormulaNumber<T>
     {
-        T ex = sheet.Given("e'_N_x", group.EccentricityX, Dimension.Length, "resultant of the tension to the centroid of the fasteners in tension");
+        T ex = sheet.Given("e'_N_x", group.EccentricityX, Dimension.Length, "resultant of the forces to the centroid of the group");
         T ey = sheet.Given("e'_N_y", group.EccentricityY, Dimension.Length);
         return sheet.Factor("psi_ec_N", 1 / (1 + (ex / (1.5 * hef))) * (1 / (1 + (ey / (1.5 * hef)))), "17.6.2.3.1");
     }
@@ -130,7 +131,7 @@ internal static class ConcreteBreakoutTension
         where T : struct, IFormulaNumber<T>
     {
         Aci318Edition edition = data.Edition;
-        if (data.IsHeaded && sheet.When(hef >= T.Literal(edition.DeepFrom)) && (data.Options.Deep == DeepReading.Extend || sheet.When(hef <= T.Literal(edition.DeepTo))))
+        if (data.IsHeaded && sheet.When(hef >= T.Literal(edition.DeepFrom), "17.6.2.2.3") && (data.Options.Deep == DeepReading.Extend || sheet.When(hef <= T.Literal(edition.DeepTo), "17.6.2.2.3")))
         {
             return sheet.Step("N_b", edition.DeepBreakout * lambdaA * T.Sqrt(fc) * T.Power(hef, 5, 3), Dimension.Force, "17.6.2.2.3");
         }

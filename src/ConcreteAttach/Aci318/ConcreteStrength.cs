@@ -38,11 +38,14 @@ internal static class ConcreteStrength
     private static T Lightweight<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
-        if (!double.IsNaN(data.LightweightOfClass))
-        {
-            return sheet.Given("lambda", data.LightweightOfClass, Dimension.None, sheet.IsRecording ? $"Table 19.2.4.1(a), {data.Density.Name}" : null);
-        }
+        return double.IsNaN(data.LightweightOfClass)
+            ? LightweightOfDensity(sheet, data)
+            : sheet.Given("lambda", data.LightweightOfClass, Dimension.None, sheet.IsRecording ? $"Table 19.2.4.1(a), {data.Density.Name}" : null);
+    }
 
+    private static T LightweightOfDensity<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
         T wc = sheet.Given("w_c", data.DensityValue, Dimension.Density);
         if (sheet.When(wc <= T.Literal(data.Edition.DensityAllLightweight)))
         {

@@ -15,16 +15,16 @@ internal static class Detailing
     private static readonly ModeName EdgeName = new(FailureModeKind.EdgeDistance, "17.9.2(a)");
     private static readonly ModeName ThicknessName = new(FailureModeKind.Thickness, "20.5.1.3");
 
-    public static void Write<T>(AnchorageData data, ref ModeWriter<T> writer)
+    public static void Write<T>(AnchorageData data, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
-        Spacing(data, ref writer);
-        Edge(data, ref writer);
-        Thickness(data, ref writer);
+        Spacing(data, writer);
+        Edge(data, writer);
+        Thickness(data, writer);
     }
 
     /// <summary>Table 17.9.2(a): 4 d_a, torqued 6 d_a, centre to centre.</summary>
-    private static void Spacing<T>(AnchorageData data, ref ModeWriter<T> writer)
+    private static void Spacing<T>(AnchorageData data, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SpacingName);
@@ -41,11 +41,11 @@ internal static class Detailing
         bool holds = sheet.When(s >= (data.IsTorqued ? 6 : 4) * da);
         sheet.Note(data.IsTorqued ? "Table 17.9.2(a): 6 d_a for cast-in fasteners that are torqued." : "Table 17.9.2(a): 4 d_a for cast-in fasteners that are not torqued.");
         ReadOnlySpan<int> pair = [Math.Min(closest.First, closest.Second), Math.Max(closest.First, closest.Second)];
-        WriteRule(mode, holds, data.IsTorqued ? "The smallest spacing is less than 6 d_a." : "The smallest spacing is less than 4 d_a.", pair, ref writer);
+        WriteRule(mode, holds, data.IsTorqued ? "The smallest spacing is less than 6 d_a." : "The smallest spacing is less than 4 d_a.", pair, writer);
     }
 
     /// <summary>Table 17.9.2(a): the cover, torqued 6 d_a.</summary>
-    private static void Edge<T>(AnchorageData data, ref ModeWriter<T> writer)
+    private static void Edge<T>(AnchorageData data, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(EdgeName);
@@ -62,16 +62,16 @@ internal static class Detailing
         if (data.IsTorqued)
         {
             sheet.Note("Table 17.9.2(a): 6 d_a for cast-in fasteners that are torqued.");
-            WriteRule(mode, sheet.When(ca >= 6 * da), "The edge distance is less than 6 d_a.", [nearest], ref writer);
+            WriteRule(mode, sheet.When(ca >= 6 * da), "The edge distance is less than 6 d_a.", [nearest], writer);
             return;
         }
 
         T cover = sheet.Given("c_c", data.Cover, Dimension.Length, "cover of 20.5.1.3, to the face of the fastener");
-        WriteRule(mode, sheet.When(ca - (da / 2) >= cover), "The cover beside the fastener is less than 20.5.1.3 asks for.", [nearest], ref writer);
+        WriteRule(mode, sheet.When(ca - (da / 2) >= cover), "The cover beside the fastener is less than 20.5.1.3 asks for.", [nearest], writer);
     }
 
     /// <summary>Embedment, head and cover lie within the member. Common practice; 17.9 has no formula for cast-in fasteners.</summary>
-    private static void Thickness<T>(AnchorageData data, ref ModeWriter<T> writer)
+    private static void Thickness<T>(AnchorageData data, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(ThicknessName);
@@ -80,10 +80,10 @@ internal static class Detailing
         T head = sheet.Given("h_h", data.HeadHeight, Dimension.Length, "height of the head; d_a where it is not known");
         T cover = sheet.Given("c_c", data.Cover, Dimension.Length, "cover of 20.5.1.3");
         T ha = sheet.Given("h_a", data.Thickness, Dimension.Length);
-        WriteRule(mode, sheet.When(hef + head + cover <= ha), "Embedment, head and cover do not fit into the member.", default, ref writer);
+        WriteRule(mode, sheet.When(hef + head + cover <= ha), "Embedment, head and cover do not fit into the member.", default, writer);
     }
 
-    private static void WriteRule<T>(in ModeLabel mode, bool holds, string broken, scoped ReadOnlySpan<int> fasteners, ref ModeWriter<T> writer)
+    private static void WriteRule<T>(ModeLabel mode, bool holds, string broken, ReadOnlySpan<int> fasteners, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T> =>
         writer.WriteWithout(mode, holds ? ModeStatus.Satisfied : ModeStatus.NotSatisfied, holds ? null : broken, holds ? default : fasteners);
 

@@ -29,11 +29,19 @@ internal static class DistributionRecord
         (TracedNumber betaX, TracedNumber betaY) = ElasticDistribution.Slopes(sheet, group, mxc, myc);
         TracedNumber twist = ElasticDistribution.Twist(sheet, group, mzc);
 
+        TracedNumber mean = sheet.Step("N_m", n / count, Dimension.Force, ElasticDistribution.Source);
+        if (group.Shape == GroupShape.Single)
+        {
+            sheet.Step("N_i", mean, Dimension.Force, ElasticDistribution.Source);
+            sheet.Step("V_ix", vx, Dimension.Force, ElasticDistribution.Source);
+            sheet.Step("V_iy", vy, Dimension.Force, ElasticDistribution.Source);
+            return recorder.ToSheet();
+        }
+
         int most = MostTensioned(data, loadCase);
         sheet.Note($"Fastener {QuantityText.Format(most)} has the most tension; the forces on all stand in the table.");
         TracedNumber x = sheet.Given("x", group.X(most), Dimension.Length, "from the centroid");
         TracedNumber y = sheet.Given("y", group.Y(most), Dimension.Length);
-        TracedNumber mean = sheet.Step("N_m", n / count, Dimension.Force, ElasticDistribution.Source);
         sheet.Step("N_i", ElasticDistribution.Tension(mean, betaX, betaY, x, y), Dimension.Force, ElasticDistribution.Source);
         sheet.Step("V_ix", ElasticDistribution.ShearX(vx / count, twist, y), Dimension.Force, ElasticDistribution.Source);
         sheet.Step("V_iy", ElasticDistribution.ShearY(vy / count, twist, x), Dimension.Force, ElasticDistribution.Source);

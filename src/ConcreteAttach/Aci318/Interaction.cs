@@ -13,7 +13,7 @@ internal static class Interaction
     private const double Gate = 0.2;
 
     /// <summary>Writes the interaction of the highest tension ratio with the highest shear ratio (17.8.3).</summary>
-    public static void Write<T>(AnchorageData data, in HighestRatio tension, in HighestRatio shear, ref ModeWriter<T> writer)
+    public static void Write<T>(AnchorageData data, in HighestRatio tension, in HighestRatio shear, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Name);

@@ -11,22 +11,29 @@ namespace ConcreteAttach.Aci318;
 /// Takes the failure modes as they are computed: the numbers into the caller's memory, and, where there is a <see cref="ModeTrace"/>, what
 /// a reader wants beside them.
 /// </summary>
-internal ref struct ModeWriter<T>(Span<ModeResult> results, MeasurementSystem system, ModeTrace? trace)
+/// <remarks>What changes stands in <see cref="ModeProgress"/>, so that the writer itself is passed on read-only.</remarks>
+internal readonly ref struct ModeWriter<T>
     where T : struct, IFormulaNumber<T>
 {
-    private readonly Span<ModeResult> _results = results;
-    private double _highest;
-    private bool _hasGap;
+    private readonly Span<ModeResult> _results;
+    private readonly ref ModeProgress _progress;
+    private readonly MeasurementSystem _system;
+    private readonly ModeTrace? _trace;
 
-    /// <summary>Modes written so far.</summary>
-    public int Count { get; private set; }
+    public ModeWriter(Span<ModeResult> results, ref ModeProgress progress, MeasurementSystem system, ModeTrace? trace)
+    {
+        _results = results;
+        _progress = ref progress;
+        _system = system;
+        _trace = trace;
+    }
 
     /// <summary>Whether group, reason and clause are kept.</summary>
-    public readonly bool IsTracing => trace is not null;
+    public bool IsTracing => _trace is not null;
 
     /// <summary>A fresh sheet for one mode.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Sheet<T> NewSheet() => typeof(T) == typeof(PlainNumber) ? default : new Sheet<T>(trace?.NewRecorder(system));
+    public Sheet<T> NewSheet() => typeof(T) == typeof(PlainNumber) ? default : new Sheet<T>(_trace?.NewRecorder(_system));
 
     /// <summary>Compares a demand with φ times a nominal strength, and writes the mode.</summary>
     /// <param name="sheet">The mode's sheet.</param>
@@ -35,36 +42,36 @@ internal ref struct ModeWriter<T>(Span<ModeResult> results, MeasurementSystem sy
     /// <param name="phi">Strength reduction factor.</param>
     /// <param name="demand">Demand in the printed unit.</param>
     /// <param name="group">Numbers of the fasteners that count.</param>
-    public void Check(Sheet<T> sheet, in ModeLabel mode, T nominal, T phi, double demand, scoped ReadOnlySpan<int> group) =>
+    public void Check(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, double demand, ReadOnlySpan<int> group) =>
         Check(sheet, mode, nominal, phi, sheet.Given(mode.Name.DemandId, demand, Dimension.Force, mode.Name.DemandOrigin), group);
 
     /// <summary>The same with a demand that stands on the sheet already.</summary>
-    public void Check(Sheet<T> sheet, in ModeLabel mode, T nominal, T phi, T demand, scoped ReadOnlySpan<int> group)
+    public void Check(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand, ReadOnlySpan<int> group)
     {
         T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
         T utilization = sheet.Factor(FormulaText.UtilizationId, demand / design, "17.5.2");
-        _highest = Math.Max(_highest, utilization.Value);
-        Write(ModeResult.Checked(mode.Kind, mode.Side, mode.Number, system, nominal.Value, phi.Value, demand.Value, utilization.Value), mode.Name.Clause, null, group);
+        _progress.Highest = utilization.Value > _progress.Highest ? utilization.Value : _progress.Highest;
+        Write(ModeResult.Checked(mode.Kind, mode.Side, mode.Number, _system, nominal.Value, phi.Value, demand.Value, utilization.Value), mode.Name.Clause, null, group);
     }
 
     /// <summary>The highest ratio of the strength checks since the last call, and whether no mode was uncovered among them.</summary>
     public HighestRatio TakeHighest()
     {
-        var highest = new HighestRatio(_highest, !_hasGap);
-        _highest = 0;
-        _hasGap = false;
+        var highest = new HighestRatio(_progress.Highest, !_progress.HasGap);
+        _progress.Highest = 0;
+        _progress.HasGap = false;
         return highest;
     }
 
     /// <summary>Writes a mode that has no numbers: not applicable, not covered, or a rule of detailing.</summary>
-    public void WriteWithout(in ModeLabel mode, ModeStatus status, string? reason, scoped ReadOnlySpan<int> group = default)
+    public void WriteWithout(ModeLabel mode, ModeStatus status, string? reason, ReadOnlySpan<int> group = default)
     {
-        _hasGap |= status == ModeStatus.NotCovered;
-        Write(ModeResult.Without(mode.Kind, mode.Side, mode.Number, status, system), mode.Name.Clause, reason, group);
+        _progress.HasGap |= status == ModeStatus.NotCovered;
+        Write(ModeResult.Without(mode.Kind, mode.Side, mode.Number, status, _system), mode.Name.Clause, reason, group);
     }
 
     /// <summary>Writes a mode that the method does not cover; without demand it is not applicable.</summary>
-    public void WriteGap(in ModeLabel mode, bool hasDemand, string reason)
+    public void WriteGap(ModeLabel mode, bool hasDemand, string reason)
     {
         if (hasDemand)
         {
@@ -77,23 +84,36 @@ internal ref struct ModeWriter<T>(Span<ModeResult> results, MeasurementSystem sy
     }
 
     /// <summary>Writes a mode that has a utilization and no strength.</summary>
-    public void Write(in ModeResult result, string clause, string? reason, scoped ReadOnlySpan<int> group)
+    public void Write(in ModeResult result, string clause, string? reason, ReadOnlySpan<int> group)
     {
-        _results[Count++] = result;
-        trace?.Keep(clause, reason, group);
+        _results[_progress.Count++] = result;
+        _trace?.Keep(clause, reason, group);
     }
 
     /// <summary>Says where the next mode stands among its like, such as <c>row 1 of 2</c>.</summary>
-    public readonly void Place(string text)
+    public void Place(string text)
     {
-        if (trace is not null)
+        if (_trace is not null)
         {
-            trace.Place = text;
+            _trace.Place = text;
         }
     }
 
     /// <summary>Tells the reader something about the load case as a whole. Literal text only.</summary>
-    public readonly void Notice(string text) => trace?.Notice(text);
+    public void Notice(string text) => _trace?.Notice(text);
+}
+
+/// <summary>How far a <see cref="ModeWriter{T}"/> has come.</summary>
+internal struct ModeProgress
+{
+    /// <summary>Modes written so far.</summary>
+    public int Count;
+
+    /// <summary>Highest ratio since <see cref="ModeWriter{T}.TakeHighest"/>.</summary>
+    public double Highest;
+
+    /// <summary>Whether a mode was not covered since then.</summary>
+    public bool HasGap;
 }
 
 /// <summary>What all modes of a kind are called: made once, so that the fast path carries one reference instead of five texts.</summary>
@@ -125,7 +145,7 @@ internal sealed class ModeTrace(bool withSheets)
 
     public SheetRecorder? NewRecorder(MeasurementSystem system) => _recorder = withSheets ? new SheetRecorder(system) : null;
 
-    public void Keep(string clause, string? reason, scoped ReadOnlySpan<int> group)
+    public void Keep(string clause, string? reason, ReadOnlySpan<int> group)
     {
         _entries.Add(new Entry([.. group], clause, Place, reason, _recorder?.ToSheet()));
         _recorder = null;

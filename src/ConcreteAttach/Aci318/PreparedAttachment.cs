@@ -77,9 +77,10 @@ public sealed class PreparedAttachment
             throw new InputException(nameof(results), $"{QuantityText.Format(results.Length)} places", $"at least {QuantityText.Format(ModeCapacity)} (ModeCapacity)");
         }
 
-        var writer = new ModeWriter<PlainNumber>(results, _data.Edition.System, null);
-        Run(actions, ref writer, default);
-        return writer.Count;
+        var progress = default(ModeProgress);
+        var writer = new ModeWriter<PlainNumber>(results, ref progress, _data.Edition.System, null);
+        Run(actions, writer, default);
+        return progress.Count;
     }
 
     /// <summary>Verifies the attachment under its load cases.</summary>
@@ -131,9 +132,10 @@ public sealed class PreparedAttachment
         }
 
         var detailing = new ModeTrace(withSheets: true);
-        var detailingWriter = new ModeWriter<TracedNumber>(results, _data.Edition.System, detailing);
-        Detailing.Write(_data, ref detailingWriter);
-        AddModes(modes, results.AsSpan(0, detailingWriter.Count), detailing, null);
+        var progress = default(ModeProgress);
+        var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
+        Detailing.Write(_data, detailingWriter);
+        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null);
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(),
@@ -143,9 +145,10 @@ public sealed class PreparedAttachment
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)
         where T : struct, IFormulaNumber<T>
     {
-        var writer = new ModeWriter<T>(results, _data.Edition.System, trace);
-        Run(actions, ref writer, perFastener);
-        return writer.Count;
+        var progress = default(ModeProgress);
+        var writer = new ModeWriter<T>(results, ref progress, _data.Edition.System, trace);
+        Run(actions, writer, perFastener);
+        return progress.Count;
     }
 
     /// <summary>The one flow, for the fast path and for the sheets: forces on the fasteners, then the modes.</summary>
@@ -153,7 +156,7 @@ public sealed class PreparedAttachment
     /// <param name="writer">Takes the modes.</param>
     /// <param name="perFastener">Receives tension, shear along x and along y of each fastener, unless empty.</param>
     [SkipLocalsInit]
-    private void Run<T>(in PreparedActions actions, ref ModeWriter<T> writer, Span<double> perFastener)
+    private void Run<T>(in PreparedActions actions, in ModeWriter<T> writer, Span<double> perFastener)
         where T : struct, IFormulaNumber<T>
     {
         int count = _data.Count;
@@ -170,12 +173,12 @@ public sealed class PreparedAttachment
             tension.CopyTo(perFastener);
             shearX.CopyTo(perFastener[count..]);
             shearY.CopyTo(perFastener[(2 * count)..]);
-            Remarks.OfForces(tension, ref writer);
+            Remarks.OfForces(tension, writer);
         }
 
-        HighestRatio tensionRatio = TensionModes.Write(_data, tension, ref writer, memory.Rest);
-        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, ref writer, memory.Rest);
-        Interaction.Write(_data, tensionRatio, shearRatio, ref writer);
+        HighestRatio tensionRatio = TensionModes.Write(_data, tension, writer, memory.Rest);
+        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, writer, memory.Rest);
+        Interaction.Write(_data, tensionRatio, shearRatio, writer);
         if (rented is not null)
         {
             ArrayPool<double>.Shared.Return(rented);

@@ -19,7 +19,7 @@ internal static class Pryout
     {
         T ncp = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
-        T kcp = sheet.When(hef < T.Literal(data.Edition.PryoutFrom)) ? sheet.Factor("k_cp", 1, "17.7.3.1a") : sheet.Factor("k_cp", 2, "17.7.3.1b");
+        T kcp = sheet.When(hef < T.Literal(data.Edition.PryoutFrom), "17.7.3.1") ? sheet.Factor("k_cp", 1, "17.7.3.1a") : sheet.Factor("k_cp", 2, "17.7.3.1b");
         return sheet.Step("V_cp", kcp * ncp, Dimension.Force, group.Count == 1 ? "17.7.3.1" : "17.7.3.1, group: V_cpg");
     }
 

@@ -1,6 +1,6 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
-using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
@@ -14,56 +14,93 @@ internal static class PryoutModes
 
     /// <summary>Writes pryout of each group of the fasteners in shear; without demand of all fasteners.</summary>
     public static void Write<T>(
-        AnchorageData data, scoped ReadOnlySpan<double> shearX, scoped ReadOnlySpan<double> shearY, scoped ReadOnlySpan<double> resultants, double least,
-        ref ModeWriter<T> writer, scoped Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, ReadOnlySpan<double> resultants, double least,
+        in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        var memory = new Scratch(free);
-        Span<double> xs = memory.Doubles(data.Count);
-        Span<double> ys = memory.Doubles(data.Count);
-        Span<int> loaded = memory.Ints(data.Count);
-        int count = 0;
         bool hasDemand = least > 0;
-        for (int i = 0; i < data.Count; i++)
+        int count = 0;
+        foreach (double resultant in resultants)
         {
-            if (!hasDemand || resultants[i] > least)
-            {
-                xs[count] = data.X[i];
-                ys[count] = data.Y[i];
-                loaded[count++] = i;
-            }
+            count += !hasDemand || resultant > least ? 1 : 0;
         }
 
-        Span<int> groupOf = memory.Ints(data.Count);
-        Span<int> members = memory.Ints(data.Count);
-        Span<double> groupXs = memory.Doubles(data.Count);
-        Span<double> groupYs = memory.Doubles(data.Count);
-        int groups = InfluenceGroups.Find(xs[..count], ys[..count], 3 * data.Embedment, groupOf, memory.Rest);
-        for (int group = 0; group < groups; group++)
+        ReadOnlySpan<double> xs = data.X;
+        ReadOnlySpan<double> ys = data.Y;
+        ReadOnlySpan<int> members = data.All;
+        var memory = new Scratch(free);
+        if (count < data.Count)
         {
+            Span<int> loaded = memory.Ints(count);
             int size = 0;
-            for (int i = 0; i < count; i++)
+            for (int i = 0; i < resultants.Length; i++)
             {
-                if (groupOf[i] == group)
+                if (resultants[i] > least)
                 {
-                    groupXs[size] = xs[i];
-                    groupYs[size] = ys[i];
-                    members[size++] = loaded[i];
+                    loaded[size++] = i;
                 }
             }
 
-            var force = hasDemand ? GroupForce.Of(members[..size], groupXs[..size], groupYs[..size], shearX, shearY) : default;
-            WriteGroup(data, group + 1, members[..size], groupXs[..size], groupYs[..size], force, resultants, hasDemand, ref writer, memory.Rest);
+            members = loaded;
+            xs = Places(data.X, members, memory.Doubles(count));
+            ys = Places(data.Y, members, memory.Doubles(count));
+        }
+
+        Span<int> groupOf = memory.Ints(count);
+        int groups = count == 1 ? 1 : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
+        if (groups == 1)
+        {
+            WriteGroup(data, 1, members, xs, ys, shearX, shearY, resultants, hasDemand, writer, memory.Rest);
+        }
+        else
+        {
+            WriteEach(data, members, groupOf, groups, shearX, shearY, resultants, hasDemand, writer, memory);
         }
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
+    private static void WriteEach<T>(
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<int> groupOf, int groups, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY,
+        ReadOnlySpan<double> resultants, bool hasDemand, in ModeWriter<T> writer, Scratch memory)
+        where T : struct, IFormulaNumber<T>
+    {
+        Span<int> group = memory.Ints(members.Length);
+        Span<double> xs = memory.Doubles(members.Length);
+        Span<double> ys = memory.Doubles(members.Length);
+        for (int number = 0; number < groups; number++)
+        {
+            int size = 0;
+            for (int i = 0; i < members.Length; i++)
+            {
+                if (groupOf[i] == number)
+                {
+                    group[size++] = members[i];
+                }
+            }
+
+            ReadOnlySpan<int> own = group[..size];
+            WriteGroup(data, number + 1, own, Places(data.X, own, xs), Places(data.Y, own, ys), shearX, shearY, resultants, hasDemand, writer, memory.Rest);
+        }
+    }
+
+    private static ReadOnlySpan<double> Places(double[] all, ReadOnlySpan<int> members, Span<double> places)
+    {
+        for (int i = 0; i < members.Length; i++)
+        {
+            places[i] = all[members[i]];
+        }
+
+        return places[..members.Length];
+    }
+
     private static void WriteGroup<T>(
-        AnchorageData data, int number, scoped ReadOnlySpan<int> members, scoped ReadOnlySpan<double> xs, scoped ReadOnlySpan<double> ys, in GroupForce force,
-        scoped ReadOnlySpan<double> resultants, bool hasDemand, ref ModeWriter<T> writer, scoped Span<double> scratch)
+        AnchorageData data, int number, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys,
+        ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, ReadOnlySpan<double> resultants, bool hasDemand, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Pryout.OfGroup, Number: number);
-        var group = new BreakoutGroup(data, xs, ys, force.EccentricityX, force.EccentricityY, scratch);
+        GroupForce force = hasDemand ? GroupForce.Of(members, xs, ys, shearX, shearY) : default;
+        var group = new BreakoutGroup(data, xs, ys, Layouts.ExtentOf(xs, ys), force.EccentricityX, force.EccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         if (force.IsOpposed)
         {
@@ -103,6 +140,12 @@ internal readonly record struct GroupForce(double Resultant, double Eccentricity
     public static GroupForce Of(
         ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY)
     {
+        if (members.Length == 1)
+        {
+            double x = shearX[members[0]], y = shearY[members[0]];
+            return new(Math.Sqrt((x * x) + (y * y)), 0, 0, false);
+        }
+
         double vx = 0, vy = 0, meanX = 0, meanY = 0, reach = 0;
         for (int k = 0; k < members.Length; k++)
         {

@@ -44,8 +44,8 @@ internal static class Pullout
     {
         T da = sheet.Given("d_a", data.Diameter, Dimension.Length);
         T eh = sheet.Given("e_h", data.HookExtension, Dimension.Length);
-        sheet.When(eh >= 3 * da);
-        if (!sheet.When(eh <= 4.5 * da))
+        sheet.When(eh >= 3 * da, "17.6.3.2.2b");
+        if (!sheet.When(eh <= 4.5 * da, "17.6.3.2.2b"))
         {
             eh = sheet.Step("e_h_lim", 4.5 * da, Dimension.Length, "17.6.3.2.2b");
         }

@@ -59,7 +59,7 @@ internal static class Remarks
     }
 
     /// <summary>Notices that the forces of a load case call for.</summary>
-    public static void OfForces<T>(scoped ReadOnlySpan<double> tension, ref ModeWriter<T> writer)
+    public static void OfForces<T>(ReadOnlySpan<double> tension, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         double largest = 0;

@@ -12,7 +12,8 @@ namespace ConcreteAttach.Aci318;
 /// <param name="SetSum">Sum of the components of all fasteners that are pushed the same way.</param>
 /// <param name="PartOfRow">Its own components over those of its row.</param>
 /// <param name="Share">What its row takes of the sum.</param>
-internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, int Sign, double SetSum, double PartOfRow, RowShare Share);
+/// <param name="IsWeldedStud">Whether the coefficient and the rule of studs welded to a plate hold for its set.</param>
+internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, int Sign, double SetSum, double PartOfRow, RowShare Share, bool IsWeldedStud);
 
 /// <summary>
 /// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
@@ -25,9 +26,6 @@ internal readonly record struct LoadedPart(int Start, int End, double EdgeDistan
 internal ref struct RowLoads
 {
     private readonly AnchorageData _data;
-    private readonly ConcreteSide _side;
-    private readonly bool _isParallel;
-    private readonly ReadOnlySpan<double> _along;
     private readonly Span<double> _magnitudes;
     private readonly Span<int> _order;
     private readonly Span<int> _rowStarts;
@@ -36,16 +34,18 @@ internal ref struct RowLoads
     private readonly Span<double> _distances;
     private readonly Span<double> _rest;
     private readonly Span<LoadedPart> _parts;
+    private ConcreteSide _side;
+    private bool _isParallel;
+    private ReadOnlySpan<double> _across;
+    private ReadOnlySpan<double> _along;
+    private double _edge;
     private int _ordered;
 
-    public RowLoads(AnchorageData data, ConcreteSide side, bool isParallel, Span<double> free)
+    public RowLoads(AnchorageData data, Span<double> free)
     {
         int count = data.Count;
         var memory = new Scratch(free);
         _data = data;
-        _side = side;
-        _isParallel = isParallel;
-        _along = side.IsAlongX() ? data.Y : data.X;
         _magnitudes = memory.Doubles(count);
         _distances = memory.Doubles(count);
         _order = memory.Ints(count);
@@ -65,14 +65,27 @@ internal ref struct RowLoads
     /// <summary>Whether studs are welded to a plate but do not meet 17.7.2.2.2 here.</summary>
     public bool HasUnmetWeldedStud { get; private set; }
 
-    /// <summary>Whether the coefficient and the rule of welded studs hold.</summary>
-    private bool IsWeldedStud { get; set; }
-
     private static int DoublesPerPart => (System.Runtime.CompilerServices.Unsafe.SizeOf<LoadedPart>() + sizeof(double) - 1) / sizeof(double);
 
     /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
     public static int ScratchLength(int count) =>
         (2 * count) + (4 * Scratch.LengthOfInts(count + 1)) + (DoublesPerPart * count) + Math.Max(Rows.ScratchLength(count), Parts.ScratchLength(count));
+
+    /// <summary>Starts anew with an edge.</summary>
+    /// <param name="side">The edge.</param>
+    /// <param name="isParallel">Whether the shear runs along it.</param>
+    public void Start(ConcreteSide side, bool isParallel)
+    {
+        _side = side;
+        _isParallel = isParallel;
+        _across = side.IsAlongX() ? _data.X : _data.Y;
+        _along = side.IsAlongX() ? _data.Y : _data.X;
+        _edge = side.PlaceIn(_data.Concrete);
+        _ordered = 0;
+        Count = 0;
+        HasMiddleRow = false;
+        HasUnmetWeldedStud = false;
+    }
 
     /// <summary>Adds the fasteners whose component, times <paramref name="sign"/>, exceeds <paramref name="least"/>.</summary>
     public void AddSet(scoped ReadOnlySpan<double> components, int sign, double least)
@@ -110,24 +123,20 @@ internal ref struct RowLoads
         Split(0, 0, count);
     }
 
-    /// <summary>The part of a rank: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
-    public readonly LoadedPart OfRank(int rank)
-    {
-        for (int i = 0; i < Count; i++)
-        {
-            int before = 0;
-            for (int k = 0; k < Count; k++)
-            {
-                before += IsBefore(_parts[k], _parts[i]) ? 1 : 0;
-            }
+    /// <summary>The parts; in their order after <see cref="SortParts"/>.</summary>
+    public readonly ref readonly LoadedPart this[int rank] => ref _parts[rank];
 
-            if (before == rank)
+    /// <summary>Puts the parts into their order: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
+    public readonly void SortParts()
+    {
+        // By insertion: the rows of one set are in order already.
+        for (int i = 1; i < Count; i++)
+        {
+            for (int k = i; k > 0 && IsBefore(_parts[k], _parts[k - 1]); k--)
             {
-                return _parts[i];
+                (_parts[k], _parts[k - 1]) = (_parts[k - 1], _parts[k]);
             }
         }
-
-        throw new ArgumentOutOfRangeException(nameof(rank));
     }
 
     /// <summary>Numbers of a part's fasteners, ascending.</summary>
@@ -145,19 +154,21 @@ internal ref struct RowLoads
         ReadOnlySpan<int> members = _order[part.Start..part.End];
         double first = _along[members[0]];
         double last = _along[members[^1]];
-        double sum = 0, moment = 0, mean = 0, reach = 0, largestGap = 0;
-        for (int k = 0; k < members.Length; k++)
+        double sum = 0, moment = 0, mean = 0, largestGap = 0, previous = first;
+        foreach (int member in members)
         {
-            double place = _along[members[k]];
-            sum += _magnitudes[members[k]];
-            moment += _magnitudes[members[k]] * place;
+            double place = _along[member];
+            double magnitude = _magnitudes[member];
+            sum += magnitude;
+            moment += magnitude * place;
             mean += place;
-            reach = Math.Max(reach, Math.Abs(place));
-            largestGap = k == 0 ? 0 : Math.Max(largestGap, place - _along[members[k - 1]]);
+            largestGap = place - previous > largestGap ? place - previous : largestGap;
+            previous = place;
         }
 
         double eccentricity = Math.Abs((moment / sum) - (mean / members.Length));
-        Rectangle concrete = _data.Concrete;
+        double reach = Math.Max(Math.Abs(first), Math.Abs(last));
+        ref readonly Rectangle concrete = ref _data.Concrete;
         return new ShearPart(
             _side,
             members.Length,
@@ -168,21 +179,23 @@ internal ref struct RowLoads
             largestGap,
             eccentricity <= 1e-12 * reach ? 0 : eccentricity,
             _isParallel,
-            IsWeldedStud);
+            part.IsWeldedStud);
     }
 
     private static bool IsBefore(in LoadedPart a, in LoadedPart b) =>
         Limit.IsBelow(a.EdgeDistance, b.EdgeDistance) || (!Limit.IsBelow(b.EdgeDistance, a.EdgeDistance) && a.Lowest < b.Lowest);
+
+    /// <summary>Distance of a fastener from the edge.</summary>
+    private readonly double DistanceOf(int member) => Math.Abs(_edge - _across[member]);
 
     private void Split(int start, int sign, double sum)
     {
         int count = _ordered - start;
         Span<double> distances = _distances[..count];
         Span<int> set = _order[start.._ordered];
-        ReadOnlySpan<double> across = _side.IsAlongX() ? _data.X : _data.Y;
         for (int k = 0; k < count; k++)
         {
-            distances[k] = _side.DistanceFrom(_data.Concrete, across[set[k]]);
+            distances[k] = DistanceOf(set[k]);
         }
 
         // Rows orders places within the set; turn them into numbers of fasteners.
@@ -195,39 +208,38 @@ internal ref struct RowLoads
 
         places.CopyTo(set);
 
-        FindWeldedStud(set);
-        (int firstRow, int endRow, RowRule rule) = RowsToCheck(across, set, rows);
+        bool isWeldedStud = MeetsWeldedStud(set);
+        (int firstRow, int endRow, RowRule rule) = RowsToCheck(set, rows, isWeldedStud);
         for (int row = firstRow; row < endRow; row++)
         {
             int sharing = rule == RowRule.Shared ? rows - row : 1;
             HasMiddleRow |= rule == RowRule.Shared && row > 0 && row < rows - 1;
-            AddParts(start, row, sign, sum, across, new RowShare(row + 1, rows, sharing, rule));
+            AddParts(start, row, sign, sum, new RowShare(row + 1, rows, sharing, rule), isWeldedStud);
         }
     }
 
-    private readonly (int First, int End, RowRule Rule) RowsToCheck(scoped ReadOnlySpan<double> across, scoped ReadOnlySpan<int> set, int rows)
+    private readonly (int First, int End, RowRule Rule) RowsToCheck(scoped ReadOnlySpan<int> set, int rows, bool isWeldedStud)
     {
         if (rows == 1)
         {
             return (0, 1, RowRule.Only);
         }
 
-        if (IsWeldedStud)
+        if (isWeldedStud)
         {
             return (rows - 1, rows, RowRule.WeldedFarthest);
         }
 
-        double front = _side.DistanceFrom(_data.Concrete, across[set[0]]);
-        double second = _side.DistanceFrom(_data.Concrete, across[set[_rowStarts[1]]]);
+        double front = DistanceOf(set[0]);
+        double second = DistanceOf(set[_rowStarts[1]]);
         return Limit.IsBelow(second - front, front) ? (0, 1, RowRule.FrontTakesAll) : (0, rows, RowRule.Shared);
     }
 
-    private void AddParts(int start, int row, int sign, double sum, scoped ReadOnlySpan<double> across, in RowShare share)
+    private void AddParts(int start, int row, int sign, double sum, in RowShare share, bool isWeldedStud)
     {
         int rowStart = start + _rowStarts[row];
         Span<int> inRow = _order[rowStart..(start + _rowStarts[row + 1])];
-        double edgeDistance = _side.DistanceFrom(_data.Concrete, across[inRow[0]]);
-        double rowSum = Sum(inRow);
+        double edgeDistance = DistanceOf(inRow[0]);
         int parts = Parts.Find(_along, inRow, 3 * edgeDistance, _partStarts, _rest);
         for (int part = 0; part < parts; part++)
         {
@@ -236,20 +248,20 @@ internal ref struct RowLoads
             int lowest = int.MaxValue;
             foreach (int member in inRow[from..to])
             {
-                lowest = Math.Min(lowest, member);
+                lowest = member < lowest ? member : lowest;
             }
 
-            double partOfRow = parts == 1 ? 1 : Sum(inRow[from..to]) / rowSum;
-            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sign, sum, partOfRow, share);
+            double partOfRow = parts == 1 ? 1 : Sum(inRow[from..to]) / Sum(inRow);
+            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sign, sum, partOfRow, share, isWeldedStud);
         }
     }
 
     /// <summary>17.7.2.2.2: plate, spacing, and corner reinforcement where a side edge is at 1.5 h_ef or nearer.</summary>
-    private void FindWeldedStud(scoped ReadOnlySpan<int> set)
+    private bool MeetsWeldedStud(scoped ReadOnlySpan<int> set)
     {
         if (_data.WeldedPlateThickness is not { } thickness)
         {
-            return;
+            return false;
         }
 
         Aci318Edition edition = _data.Edition;
@@ -262,10 +274,11 @@ internal ref struct RowLoads
                 : Math.Min(_data.Concrete.Right - place, place - _data.Concrete.Left));
         }
 
-        IsWeldedStud = !Limit.IsBelow(thickness, Math.Max(edition.WeldedPlateThickness, _data.Diameter / 2))
+        bool isMet = !Limit.IsBelow(thickness, Math.Max(edition.WeldedPlateThickness, _data.Diameter / 2))
             && !Limit.IsBelow(_data.SmallestSpacing, edition.WeldedStudSpacing)
             && (_data.HasCornerReinforcement || Limit.IsBelow(1.5 * _data.Embedment, nearest));
-        HasUnmetWeldedStud |= !IsWeldedStud;
+        HasUnmetWeldedStud |= !isMet;
+        return isMet;
     }
 
     private readonly double Sum(scoped ReadOnlySpan<int> members)

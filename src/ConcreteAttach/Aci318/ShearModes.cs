@@ -1,7 +1,7 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
-using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
@@ -22,7 +22,7 @@ internal static class ShearModes
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     public static HighestRatio Write<T>(
-        AnchorageData data, scoped ReadOnlySpan<double> shearX, scoped ReadOnlySpan<double> shearY, ref ModeWriter<T> writer, scoped Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
@@ -35,7 +35,7 @@ internal static class ShearModes
         }
 
         double least = TensionModes.LeastShare * resultants[most];
-        Steel(data, resultants[most], most, ref writer);
+        Steel(data, resultants[most], most, writer);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
             const string reason = "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).";
@@ -44,25 +44,19 @@ internal static class ShearModes
         }
         else
         {
-            foreach (ConcreteSide side in ConcreteSides.All)
+            if (data.Edges.Length > 0)
             {
-                if (double.IsFinite(Layouts.EdgeDistance(data.Concrete, data.Extent, side)))
-                {
-                    ReadOnlySpan<double> toward = side.IsAlongX() ? shearX : shearY;
-                    ReadOnlySpan<double> along = side.IsAlongX() ? shearY : shearX;
-                    BreakoutAt(data, side, toward, least, isParallel: false, ref writer, memory.Rest);
-                    BreakoutAt(data, side, along, least, isParallel: true, ref writer, memory.Rest);
-                }
+                Breakout(data, shearX, shearY, least, writer, memory.Rest);
             }
 
-            PryoutModes.Write(data, shearX, shearY, resultants, least, ref writer, memory.Rest);
+            PryoutModes.Write(data, shearX, shearY, resultants, least, writer, memory.Rest);
         }
 
         HighestRatio highest = writer.TakeHighest();
         return resultants[most] > 0 ? highest : new HighestRatio(0, IsKnown: true);
     }
 
-    private static void Steel<T>(AnchorageData data, double demand, int most, ref ModeWriter<T> writer)
+    private static void Steel<T>(AnchorageData data, double demand, int most, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
@@ -79,20 +73,35 @@ internal static class ShearModes
         writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)] // its spans cost nothing where there is no edge
+    private static void Breakout<T>(
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, double least, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var loads = new RowLoads(data, free);
+        foreach (ConcreteSide side in data.Edges)
+        {
+            ReadOnlySpan<double> toward = side.IsAlongX() ? shearX : shearY;
+            ReadOnlySpan<double> along = side.IsAlongX() ? shearY : shearX;
+            BreakoutAt(data, side, toward, least, isParallel: false, ref loads, writer);
+            BreakoutAt(data, side, along, least, isParallel: true, ref loads, writer);
+        }
+    }
+
     /// <summary>Breakout toward or along one edge: every part of every row that is to be checked.</summary>
     /// <param name="data">The attachment.</param>
     /// <param name="side">The edge.</param>
     /// <param name="components">Component of each fastener's shear across the edge, or along it.</param>
     /// <param name="least">A component up to this is none.</param>
     /// <param name="isParallel">Whether the components run along the edge.</param>
+    /// <param name="loads">Splits the fasteners; its memory serves all edges.</param>
     /// <param name="writer">Takes the modes.</param>
-    /// <param name="free">Working memory.</param>
     private static void BreakoutAt<T>(
-        AnchorageData data, ConcreteSide side, scoped ReadOnlySpan<double> components, double least, bool isParallel, ref ModeWriter<T> writer, scoped Span<double> free)
+        AnchorageData data, ConcreteSide side, ReadOnlySpan<double> components, double least, bool isParallel, ref RowLoads loads, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(isParallel ? ConcreteBreakoutShear.Along : ConcreteBreakoutShear.Toward, side);
-        var loads = new RowLoads(data, side, isParallel, free);
+        loads.Start(side, isParallel);
         if (isParallel)
         {
             // Pushed one way along the edge and pushed the other way: two sets, each with its own sum.
@@ -120,10 +129,11 @@ internal static class ShearModes
             writer.Notice("Shear toward an edge with more than two rows: row k of m is checked with V/(m − k + 1), an extension of the commentary's two rows.");
         }
 
+        loads.SortParts();
         for (int rank = 0; rank < loads.Count; rank++)
         {
             Sheet<T> sheet = writer.NewSheet();
-            LoadedPart loaded = loads.OfRank(rank);
+            ref readonly LoadedPart loaded = ref loads[rank];
             ShearPart part = loads.Describe(loaded);
             Explain(sheet, loaded, isParallel);
             if (writer.IsTracing)
@@ -134,7 +144,7 @@ internal static class ShearModes
             T nominal = ConcreteBreakoutShear.NominalStrength(sheet, data, part);
             T phi = StrengthReduction.ConcreteShear(sheet, data);
             T demand = Demand(sheet, loaded, hasDemand);
-            writer.Check(sheet, mode with { Number = rank + 1 }, nominal, phi, demand, loads.Members(loaded));
+            writer.Check(sheet, mode with { Number = rank + 1 }, nominal, phi, demand, writer.IsTracing ? loads.Members(loaded) : default);
         }
     }
 
@@ -149,9 +159,13 @@ internal static class ShearModes
         }
 
         T sum = sheet.Given("V_ua", total, Dimension.Force, "sum of the components that count");
-        T sharing = sheet.Given("m", loaded.Share.Sharing, Dimension.None, "rows that share it in this check");
-        T partOfRow = sheet.Given("w", loaded.PartOfRow, Dimension.None, "share of this part of the row");
-        return sheet.Step("V_ua_g", sum / sharing * partOfRow, Dimension.Force, "Fig. R17.7.2.1b");
+        T share = loaded.Share.Sharing == 1 ? sum : sum / sheet.Given("n_r", loaded.Share.Sharing, Dimension.None, "rows that share it in this check");
+        if (loaded.PartOfRow < 1)
+        {
+            share = share * sheet.Given("w", loaded.PartOfRow, Dimension.None, "share of this part of the row");
+        }
+
+        return sheet.Step("V_ua_g", share, Dimension.Force, "Fig. R17.7.2.1b");
     }
 
     private static void Explain<T>(Sheet<T> sheet, in LoadedPart loaded, bool isParallel)

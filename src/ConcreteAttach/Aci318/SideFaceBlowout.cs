@@ -7,7 +7,7 @@ namespace ConcreteAttach.Aci318;
 /// <summary>17.6.4 Concrete side-face blowout strength of headed anchors in tension.</summary>
 internal static class SideFaceBlowout
 {
-    public static readonly ModeName Name = new(FailureModeKind.SideFaceBlowout, "17.6.4", "phi N_sb", "N_ua_g");
+    public static readonly ModeName Name = new(FailureModeKind.SideFaceBlowout, "17.6.4", "phi N_n", "N_ua_g");
 
     /// <summary>Whether a headed fastener is deep enough beside an edge to blow the side face out: h_ef > 2.5 c_a1 (17.6.4.1).</summary>
     public static bool Applies(double embedment, double edgeDistance) => Limit.IsBelow(2.5 * edgeDistance, embedment);
@@ -20,10 +20,11 @@ internal static class SideFaceBlowout
         T lambdaA = ConcreteStrength.LightweightCastIn(sheet, data);
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
         T ca1 = sheet.Given("c_a1", part.EdgeDistance, Dimension.Length);
-        sheet.When(hef > 2.5 * ca1);
+        sheet.When(hef > 2.5 * ca1, "17.6.4.1");
         T abrg = sheet.Given("A_brg", data.BearingArea, Dimension.Area);
         T nsb = sheet.Step("N_sb", data.Edition.Blowout * ca1 * T.Sqrt(abrg) * lambdaA * T.Sqrt(fc), Dimension.Force, "17.6.4.1");
-        return part.Count == 1 ? Corner(sheet, part, nsb, ca1) : Group(sheet, part, nsb, ca1);
+        T strength = part.Count == 1 ? Corner(sheet, part, nsb, ca1) : Group(sheet, part, nsb, ca1);
+        return sheet.Step("N_n", strength, Dimension.Force, "17.6.4");
     }
 
     /// <summary>One fastener: near a corner times (1 + c_a2/c_a1)/4 (17.6.4.1.1).</summary>
@@ -36,12 +37,12 @@ internal static class SideFaceBlowout
         }
 
         T ca2 = sheet.Given("c_a2", part.CornerDistance, Dimension.Length);
-        if (!sheet.When(ca2 < 3 * ca1))
+        if (!sheet.When(ca2 < 3 * ca1, "17.6.4.1.1"))
         {
             return nsb;
         }
 
-        if (sheet.When(ca2 < ca1))
+        if (sheet.When(ca2 < ca1, "17.6.4.1.1"))
         {
             sheet.Note("The ratio c_a2/c_a1 is taken as at least 1.");
             return sheet.Step("N_sb_corner", (1 + T.Literal(1)) / 4 * nsb, Dimension.Force, "17.6.4.1.1");

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Verification;
@@ -25,47 +26,24 @@ internal static class TensionModes
     /// <param name="forces">Axial force on each fastener, tension positive.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
-    public static HighestRatio Write<T>(AnchorageData data, scoped ReadOnlySpan<double> forces, ref ModeWriter<T> writer, scoped Span<double> free)
+    public static HighestRatio Write<T>(AnchorageData data, ReadOnlySpan<double> forces, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
-        Span<int> loaded = memory.Ints(data.Count);
-        Span<double> xs = memory.Doubles(data.Count);
-        Span<double> ys = memory.Doubles(data.Count);
-        Span<double> tensions = memory.Doubles(data.Count);
-        int count = InTension(data, forces, loaded, xs, ys, tensions);
-        bool hasDemand = count > 0;
-        if (!hasDemand)
-        {
-            // No demand: the strength of a concentric load, all fasteners alike.
-            count = data.Count;
-            for (int i = 0; i < count; i++)
-            {
-                loaded[i] = i;
-                tensions[i] = 1;
-            }
+        var fasteners = new TensionedFasteners(data, forces, ref memory);
+        int most = fasteners.MostLoaded();
+        double largest = fasteners.HasDemand ? fasteners.Forces[most] : 0;
+        ReadOnlySpan<int> mostLoaded = fasteners.Members.Slice(most, 1);
 
-            data.X.CopyTo(xs);
-            data.Y.CopyTo(ys);
-        }
-
-        loaded = loaded[..count];
-        xs = xs[..count];
-        ys = ys[..count];
-        tensions = tensions[..count];
-        int most = MostLoaded(tensions);
-        double largest = hasDemand ? tensions[most] : 0;
-        ReadOnlySpan<int> mostLoaded = loaded.Slice(most, 1);
-
-        Steel(data, largest, mostLoaded, ref writer);
-        Breakout(data, loaded, xs, ys, tensions, hasDemand, ref writer, memory.Rest);
-        PulloutOf(data, largest, mostLoaded, ref writer);
-        Blowout(data, loaded, xs, ys, tensions, hasDemand, ref writer, memory.Rest);
+        Steel(data, largest, mostLoaded, writer);
+        Breakout(data, fasteners, writer, memory.Rest);
+        PulloutOf(data, largest, mostLoaded, writer);
+        Blowout(data, fasteners, writer, memory.Rest);
         HighestRatio highest = writer.TakeHighest();
-        return hasDemand ? highest : new HighestRatio(0, IsKnown: true);
+        return fasteners.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
-    private static void Steel<T>(AnchorageData data, double demand, scoped ReadOnlySpan<int> mostLoaded, ref ModeWriter<T> writer)
+    private static void Steel<T>(AnchorageData data, double demand, ReadOnlySpan<int> mostLoaded, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelTension.Name);
@@ -81,65 +59,69 @@ internal static class TensionModes
         writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
     }
 
-    private static void Breakout<T>(
-        AnchorageData data, scoped ReadOnlySpan<int> loaded, scoped ReadOnlySpan<double> xs, scoped ReadOnlySpan<double> ys, scoped ReadOnlySpan<double> tensions,
-        bool hasDemand, ref ModeWriter<T> writer, scoped Span<double> free)
+    private static void Breakout<T>(AnchorageData data, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(ConcreteBreakoutTension.Name);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
-            writer.WriteGap(mode, hasDemand, "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).");
+            writer.WriteGap(mode, fasteners.HasDemand, "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).");
             return;
         }
 
-        int count = xs.Length;
         var memory = new Scratch(free);
-        Span<int> groupOf = memory.Ints(count);
-        int groups = InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
+        Span<int> groupOf = memory.Ints(fasteners.Count);
+        int groups = fasteners.Count == 1 ? 1 : InfluenceGroups.Find(fasteners.X, fasteners.Y, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)
         {
-            double demand = hasDemand ? Sum(tensions) : 0;
-            BreakoutOf(data, mode, loaded, xs, ys, tensions, demand, ref writer, memory.Rest);
-            return;
+            BreakoutOf(data, mode, fasteners, writer, memory.Rest);
         }
+        else
+        {
+            BreakoutOfEach(data, mode, fasteners, groupOf, groups, writer, memory);
+        }
+    }
 
-        Span<double> groupXs = memory.Doubles(count);
-        Span<double> groupYs = memory.Doubles(count);
-        Span<double> groupTensions = memory.Doubles(count);
-        Span<int> members = memory.Ints(count);
+    [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
+    private static void BreakoutOfEach<T>(
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, ReadOnlySpan<int> groupOf, int groups, in ModeWriter<T> writer, Scratch memory)
+        where T : struct, IFormulaNumber<T>
+    {
+        Span<int> members = memory.Ints(fasteners.Count);
+        Span<double> xs = memory.Doubles(fasteners.Count);
+        Span<double> ys = memory.Doubles(fasteners.Count);
+        Span<double> forces = memory.Doubles(fasteners.Count);
         for (int group = 0; group < groups; group++)
         {
             int size = 0;
-            for (int i = 0; i < count; i++)
+            for (int i = 0; i < groupOf.Length; i++)
             {
                 if (groupOf[i] == group)
                 {
-                    groupXs[size] = xs[i];
-                    groupYs[size] = ys[i];
-                    groupTensions[size] = tensions[i];
-                    members[size++] = loaded[i];
+                    members[size] = fasteners.Members[i];
+                    xs[size] = fasteners.X[i];
+                    ys[size] = fasteners.Y[i];
+                    forces[size++] = fasteners.Forces[i];
                 }
             }
 
-            double demand = hasDemand ? Sum(groupTensions[..size]) : 0;
-            BreakoutOf(data, mode with { Number = group + 1 }, members[..size], groupXs[..size], groupYs[..size], groupTensions[..size], demand, ref writer, memory.Rest);
+            var own = new TensionedFasteners(members[..size], xs[..size], ys[..size], forces[..size], fasteners.HasDemand);
+            BreakoutOf(data, mode with { Number = group + 1 }, own, writer, memory.Rest);
         }
     }
 
-    private static void BreakoutOf<T>(
-        AnchorageData data, in ModeLabel mode, scoped ReadOnlySpan<int> members, scoped ReadOnlySpan<double> xs, scoped ReadOnlySpan<double> ys, scoped ReadOnlySpan<double> tensions,
-        double demand, ref ModeWriter<T> writer, scoped Span<double> scratch)
+    private static void BreakoutOf<T>(AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
-        var group = new BreakoutGroup(data, xs, ys, Eccentricity(xs, tensions), Eccentricity(ys, tensions), scratch);
+        (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
+        var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
-        writer.Check(sheet, mode, nominal, phi, demand, members);
+        writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
     }
 
-    private static void PulloutOf<T>(AnchorageData data, double demand, scoped ReadOnlySpan<int> mostLoaded, ref ModeWriter<T> writer)
+    private static void PulloutOf<T>(AnchorageData data, double demand, ReadOnlySpan<int> mostLoaded, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Pullout.Name);
@@ -155,67 +137,55 @@ internal static class TensionModes
         writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
     }
 
-    private static void Blowout<T>(
-        AnchorageData data, scoped ReadOnlySpan<int> loaded, scoped ReadOnlySpan<double> xs, scoped ReadOnlySpan<double> ys, scoped ReadOnlySpan<double> tensions,
-        bool hasDemand, ref ModeWriter<T> writer, scoped Span<double> free)
+    private static void Blowout<T>(AnchorageData data, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        var any = new ModeLabel(SideFaceBlowout.Name);
+        var mode = new ModeLabel(SideFaceBlowout.Name);
         if (!data.IsHeaded)
         {
-            writer.WriteWithout(any, ModeStatus.NotApplicable, "Side-face blowout is a matter of headed fasteners.");
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, "Side-face blowout is a matter of headed fasteners.");
             return;
         }
 
-        bool hasEdge = false;
-        foreach (ConcreteSide side in ConcreteSides.All)
+        foreach (ConcreteSide side in data.Edges)
         {
-            if (double.IsInfinity(Layouts.EdgeDistance(data.Concrete, data.Extent, side)))
+            if (!SideFaceBlowout.Applies(data.Embedment, Layouts.EdgeDistance(data.Concrete, fasteners.Extent, side)))
             {
-                continue;
+                writer.WriteWithout(mode with { Side = side }, ModeStatus.NotApplicable, "h_ef is at most 2.5 c_a1 (17.6.4.1).");
             }
-
-            hasEdge = true;
-            BlowoutAt(data, any with { Side = side }, loaded, xs, ys, tensions, hasDemand, ref writer, free);
+            else if (double.IsNaN(data.BearingArea))
+            {
+                writer.WriteGap(mode with { Side = side }, fasteners.HasDemand, "The bearing area of the head is not known: give bearingArea.");
+            }
+            else
+            {
+                BlowoutAt(data, mode with { Side = side }, fasteners, writer, free);
+            }
         }
 
-        if (!hasEdge)
+        if (data.Edges.Length == 0)
         {
-            writer.WriteWithout(any, ModeStatus.NotApplicable, "There is no edge within reach.");
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, "There is no edge within reach.");
         }
     }
 
-    private static void BlowoutAt<T>(
-        AnchorageData data, in ModeLabel mode, scoped ReadOnlySpan<int> loaded, scoped ReadOnlySpan<double> xs, scoped ReadOnlySpan<double> ys, scoped ReadOnlySpan<double> tensions,
-        bool hasDemand, ref ModeWriter<T> writer, scoped Span<double> free)
+    private static void BlowoutAt<T>(AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        int count = xs.Length;
+        ConcreteSide side = mode.Side;
+        int count = fasteners.Count;
         var memory = new Scratch(free);
         Span<double> distances = memory.Doubles(count);
         Span<int> order = memory.Ints(count);
         Span<int> rowStarts = memory.Ints(count + 1);
         Span<int> partStarts = memory.Ints(count + 1);
         Span<int> members = memory.Ints(count);
-        ReadOnlySpan<double> across = mode.Side.IsAlongX() ? xs : ys;
-        ReadOnlySpan<double> along = mode.Side.IsAlongX() ? ys : xs;
-        double nearest = double.PositiveInfinity;
-        for (int i = 0; i < count; i++)
+        ReadOnlySpan<double> across = side.IsAlongX() ? fasteners.X : fasteners.Y;
+        ReadOnlySpan<double> along = side.IsAlongX() ? fasteners.Y : fasteners.X;
+        double edge = side.PlaceIn(data.Concrete);
+        for (int i = 0; i < across.Length; i++)
         {
-            distances[i] = mode.Side.DistanceFrom(data.Concrete, across[i]);
-            nearest = Math.Min(nearest, distances[i]);
-        }
-
-        if (!SideFaceBlowout.Applies(data.Embedment, nearest))
-        {
-            writer.WriteWithout(mode, ModeStatus.NotApplicable, "h_ef is at most 2.5 c_a1 (17.6.4.1).");
-            return;
-        }
-
-        if (double.IsNaN(data.BearingArea))
-        {
-            writer.WriteGap(mode, hasDemand, "The bearing area of the head is not known: give bearingArea.");
-            return;
+            distances[i] = Math.Abs(edge - across[i]);
         }
 
         int rows = Rows.Find(distances, order, rowStarts, memory.Rest);
@@ -237,20 +207,24 @@ internal static class TensionModes
                 double demand = 0;
                 for (int k = 0; k < part.Length; k++)
                 {
-                    demand += tensions[part[k]];
-                    members[k] = loaded[part[k]];
+                    demand += fasteners.Forces[part[k]];
+                    members[k] = fasteners.Members[part[k]];
                 }
 
                 double first = along[part[0]];
-                double last = along[part[^1]];
                 double corner = part.Length > 1 ? double.PositiveInfinity
-                    : mode.Side.IsAlongX() ? Math.Min(data.Concrete.Top - first, first - data.Concrete.Bottom) : Math.Min(data.Concrete.Right - first, first - data.Concrete.Left);
-                members[..part.Length].Sort();
-                var blowout = new BlowoutPart(part.Length, edgeDistance, corner, last - first);
+                    : side.IsAlongX() ? Math.Min(data.Concrete.Top - first, first - data.Concrete.Bottom)
+                    : Math.Min(data.Concrete.Right - first, first - data.Concrete.Left);
+                var blowout = new BlowoutPart(part.Length, edgeDistance, corner, along[part[^1]] - first);
+                if (writer.IsTracing)
+                {
+                    members[..part.Length].Sort();
+                }
+
                 Sheet<T> sheet = writer.NewSheet();
                 T nominal = SideFaceBlowout.NominalStrength(sheet, data, blowout);
                 T phi = StrengthReduction.ConcreteTension(sheet, data);
-                writer.Check(sheet, mode with { Number = ++number }, nominal, phi, hasDemand ? demand : 0, members[..part.Length]);
+                writer.Check(sheet, mode with { Number = ++number }, nominal, phi, fasteners.HasDemand ? demand : 0, members[..part.Length]);
             }
         }
     }
@@ -259,6 +233,11 @@ internal static class TensionModes
     internal static Span<int> PartOfRank(Span<int> row, ReadOnlySpan<int> starts, int rank)
     {
         int parts = starts.Length - 1;
+        if (parts == 1)
+        {
+            return row;
+        }
+
         for (int part = 0; part < parts; part++)
         {
             int own = Lowest(row[starts[part]..starts[part + 1]]);
@@ -277,45 +256,6 @@ internal static class TensionModes
         throw new ArgumentOutOfRangeException(nameof(rank));
     }
 
-    /// <summary>Distance of the resultant of the forces from the centroid of the fasteners, along one axis; 0 where it is rounding noise.</summary>
-    internal static double Eccentricity(ReadOnlySpan<double> places, ReadOnlySpan<double> forces)
-    {
-        double sum = 0, moment = 0, mean = 0, reach = 0;
-        for (int i = 0; i < places.Length; i++)
-        {
-            sum += forces[i];
-            moment += forces[i] * places[i];
-            mean += places[i];
-            reach = Math.Max(reach, Math.Abs(places[i]));
-        }
-
-        double eccentricity = Math.Abs((moment / sum) - (mean / places.Length));
-        return eccentricity <= 1e-12 * reach ? 0 : eccentricity;
-    }
-
-    private static int InTension(AnchorageData data, ReadOnlySpan<double> forces, Span<int> loaded, Span<double> xs, Span<double> ys, Span<double> tensions)
-    {
-        double largest = 0;
-        foreach (double force in forces)
-        {
-            largest = Math.Max(largest, Math.Abs(force));
-        }
-
-        int count = 0;
-        for (int i = 0; i < forces.Length; i++)
-        {
-            if (forces[i] > LeastShare * largest)
-            {
-                loaded[count] = i;
-                xs[count] = data.X[i];
-                ys[count] = data.Y[i];
-                tensions[count++] = forces[i];
-            }
-        }
-
-        return count;
-    }
-
     private static int Lowest(ReadOnlySpan<int> members)
     {
         int lowest = int.MaxValue;
@@ -325,27 +265,5 @@ internal static class TensionModes
         }
 
         return lowest;
-    }
-
-    private static int MostLoaded(ReadOnlySpan<double> forces)
-    {
-        int most = 0;
-        for (int i = 1; i < forces.Length; i++)
-        {
-            most = forces[i] > forces[most] ? i : most;
-        }
-
-        return most;
-    }
-
-    private static double Sum(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
-
-        return sum;
     }
 }

@@ -72,4 +72,8 @@ public sealed record LoadCase
 
     /// <summary>The safety format of these forces; strength design (factored) by default.</summary>
     public SafetyFormat Format { get; init; }
+
+    /// <summary>Name and components.</summary>
+    public override string ToString() =>
+        $"{Name}: N {QuantityText.Format(N)}, V {QuantityText.Format(Vx)}, {QuantityText.Format(Vy)}, M {QuantityText.Format(Mx)}, {QuantityText.Format(My)}, {QuantityText.Format(Mz)}, at {At}";
 }

@@ -117,14 +117,18 @@ public sealed class StepLine : ValueLine
 /// <summary>A comparison that decided which formula was used.</summary>
 public sealed class BranchLine : SheetLine
 {
-    internal BranchLine(in Condition<TracedNumber> condition, MeasurementSystem system)
+    internal BranchLine(in Condition<TracedNumber> condition, MeasurementSystem system, string? clause)
     {
         Left = condition.Left.Expression;
         Right = condition.Right.Expression;
         Relation = condition.Relation;
         Holds = condition.Holds;
         System = system;
+        Clause = clause;
     }
+
+    /// <summary>The clause that the comparison decides on; null where the step after it says so.</summary>
+    public string? Clause { get; }
 
     /// <summary>Whether the comparison holds. The text shows the relation that is true.</summary>
     public bool Holds { get; }

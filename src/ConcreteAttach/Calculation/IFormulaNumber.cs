@@ -46,8 +46,10 @@ internal interface IFormulaNumber<T>
 
     static abstract T Sqrt(T x);
 
+    /// <summary>The lesser of two numbers, neither of them NaN: one comparison.</summary>
     static abstract T Min(T a, T b);
 
+    /// <summary>The greater of two numbers, neither of them NaN: one comparison.</summary>
     static abstract T Max(T a, T b);
 
     /// <summary>
@@ -66,5 +68,5 @@ internal interface IFormulaNumber<T>
     static abstract T Step(SheetRecorder? recorder, string id, T value, Dimension dimension, string clause);
 
     /// <summary>Records a comparison where there is a recorder.</summary>
-    static abstract void Branch(SheetRecorder? recorder, in Condition<T> condition);
+    static abstract void Branch(SheetRecorder? recorder, in Condition<T> condition, string? clause);
 }

@@ -88,7 +88,12 @@ internal abstract class Notation
 
         public override string Root(string inner, bool isSimple) => $@"\sqrt{{{inner}}}";
 
-        public override string Power(string @base, double numerator, int denominator) => $"{@base}^{{{Exponent(numerator, denominator)}}}";
+        public override string Power(string @base, double numerator, int denominator)
+        {
+            // A prime is an exponent already: h'^2 is an error, {h'}^2 is not.
+            string closed = @base.Contains('\'', StringComparison.Ordinal) ? $"{{{@base}}}" : @base;
+            return $"{closed}^{{{Exponent(numerator, denominator)}}}";
+        }
 
         public override string Function(string name, string first, string second) => $@"\{name}\left({first},\, {second}\right)";
 

@@ -57,10 +57,10 @@ internal readonly struct PlainNumber(double value) : IFormulaNumber<PlainNumber>
     public static PlainNumber Sqrt(PlainNumber x) => new(Math.Sqrt(x.Value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static PlainNumber Min(PlainNumber a, PlainNumber b) => new(Math.Min(a.Value, b.Value));
+    public static PlainNumber Min(PlainNumber a, PlainNumber b) => new(a.Value < b.Value ? a.Value : b.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static PlainNumber Max(PlainNumber a, PlainNumber b) => new(Math.Max(a.Value, b.Value));
+    public static PlainNumber Max(PlainNumber a, PlainNumber b) => new(a.Value > b.Value ? a.Value : b.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static PlainNumber Power(PlainNumber x, int numerator, int denominator) =>
@@ -76,7 +76,7 @@ internal readonly struct PlainNumber(double value) : IFormulaNumber<PlainNumber>
     public static PlainNumber Step(SheetRecorder? recorder, string id, PlainNumber value, Dimension dimension, string clause) => value;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Branch(SheetRecorder? recorder, in Condition<PlainNumber> condition)
+    public static void Branch(SheetRecorder? recorder, in Condition<PlainNumber> condition, string? clause)
     {
     }
 }

@@ -45,9 +45,9 @@ internal readonly struct Sheet<T>(SheetRecorder? recorder)
 
     /// <summary>Decides a branch and records what was compared.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public bool When(Condition<T> condition)
+    public bool When(Condition<T> condition, string? clause = null)
     {
-        T.Branch(_recorder, condition);
+        T.Branch(_recorder, condition, clause);
         return condition.Holds;
     }
 

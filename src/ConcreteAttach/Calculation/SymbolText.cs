@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace ConcreteAttach.Calculation;
 
 /// <summary>
@@ -5,8 +7,12 @@ namespace ConcreteAttach.Calculation;
 /// </summary>
 internal static class SymbolText
 {
-    /// <summary>Plain text: ψ_ec,N; h'_ef.</summary>
-    public static string Plain(string id)
+    private static readonly ConcurrentDictionary<string, string> PlainTexts = new(StringComparer.Ordinal);
+
+    /// <summary>Plain text: ψ_ec,N; h'_ef. The ids are those of the formulas, a few hundred, each on many lines: written once.</summary>
+    public static string Plain(string id) => PlainTexts.GetOrAdd(id, WritePlain);
+
+    private static string WritePlain(string id)
     {
         int product = id.IndexOf(' ', StringComparison.Ordinal);
         if (product > 0)

@@ -42,10 +42,10 @@ internal readonly struct TracedNumber(Expression expression) : IFormulaNumber<Tr
     public static TracedNumber Sqrt(TracedNumber x) => new(new FunctionExpression(FormulaFunction.SquareRoot, x.Expression, null, Math.Sqrt(x.Value)));
 
     public static TracedNumber Min(TracedNumber a, TracedNumber b) =>
-        new(new FunctionExpression(FormulaFunction.Minimum, a.Expression, b.Expression, Math.Min(a.Value, b.Value)));
+        new(new FunctionExpression(FormulaFunction.Minimum, a.Expression, b.Expression, a.Value < b.Value ? a.Value : b.Value));
 
     public static TracedNumber Max(TracedNumber a, TracedNumber b) =>
-        new(new FunctionExpression(FormulaFunction.Maximum, a.Expression, b.Expression, Math.Max(a.Value, b.Value)));
+        new(new FunctionExpression(FormulaFunction.Maximum, a.Expression, b.Expression, a.Value > b.Value ? a.Value : b.Value));
 
     public static TracedNumber Power(TracedNumber x, int numerator, int denominator) =>
         new(new PowerExpression(x.Expression, numerator, denominator, RationalPower.Of(x.Value, numerator, denominator)));
@@ -66,8 +66,8 @@ internal readonly struct TracedNumber(Expression expression) : IFormulaNumber<Tr
         return new(new SymbolExpression(id, value.Value, dimension, isGiven: false));
     }
 
-    public static void Branch(SheetRecorder? recorder, in Condition<TracedNumber> condition) =>
-        recorder?.Add(new BranchLine(condition, recorder.System));
+    public static void Branch(SheetRecorder? recorder, in Condition<TracedNumber> condition, string? clause) =>
+        recorder?.Add(new BranchLine(condition, recorder.System, clause));
 
     private static TracedNumber Binary(BinaryOperator op, TracedNumber left, TracedNumber right, double value) =>
         new(new BinaryExpression(op, left.Expression, right.Expression, value));

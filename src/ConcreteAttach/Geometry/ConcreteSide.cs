@@ -40,12 +40,12 @@ internal static class ConcreteSides
     /// <summary>+1 or −1: the sign of the axis toward the side.</summary>
     public static int Sign(this ConcreteSide side) => side is ConcreteSide.PlusX or ConcreteSide.PlusY ? 1 : -1;
 
-    /// <summary>Distance of a place, given along the axis toward the side, from that edge of the concrete.</summary>
-    public static double DistanceFrom(this ConcreteSide side, in Rectangle concrete, double place) => side switch
+    /// <summary>Where that edge of the concrete lies on the axis toward the side.</summary>
+    public static double PlaceIn(this ConcreteSide side, in Rectangle concrete) => side switch
     {
-        ConcreteSide.PlusX => concrete.Right - place,
-        ConcreteSide.MinusX => place - concrete.Left,
-        ConcreteSide.PlusY => concrete.Top - place,
-        _ => place - concrete.Bottom,
+        ConcreteSide.PlusX => concrete.Right,
+        ConcreteSide.MinusX => concrete.Left,
+        ConcreteSide.PlusY => concrete.Top,
+        _ => concrete.Bottom,
     };
 }

@@ -31,4 +31,18 @@ public sealed record EdgeDistances
         PlusY?.In(system) ?? double.PositiveInfinity);
 
     private static Length? Checked(string side, Length? value) => value is { } length ? Require.Finite(side, length) : null;
+
+    /// <summary>The distances that are given.</summary>
+    public override string ToString() => string.Join(", ", ConcreteSides.All.Select(Text).OfType<string>());
+
+    /// <summary>The distance toward a side; null for none.</summary>
+    internal Length? Toward(ConcreteSide side) => side switch
+    {
+        ConcreteSide.PlusX => PlusX,
+        ConcreteSide.MinusX => MinusX,
+        ConcreteSide.PlusY => PlusY,
+        _ => MinusY,
+    };
+
+    private string? Text(ConcreteSide side) => Toward(side) is { } distance ? $"{side.Name()} {QuantityText.Format(distance)}" : null;
 }

@@ -7,7 +7,11 @@ namespace ConcreteAttach.Geometry;
 /// <summary>The place of a fastener's axis in the concrete surface.</summary>
 /// <param name="X">Along x from the origin.</param>
 /// <param name="Y">Along y from the origin.</param>
-public readonly record struct FastenerPosition(Length X, Length Y);
+public readonly record struct FastenerPosition(Length X, Length Y)
+{
+    /// <summary>Both lengths.</summary>
+    public override string ToString() => $"x = {QuantityText.Format(X)}, y = {QuantityText.Format(Y)}";
+}
 
 /// <summary>Where the fasteners stand. The order of the positions is the numbering of the fasteners, from 0.</summary>
 public sealed class FastenerLayout

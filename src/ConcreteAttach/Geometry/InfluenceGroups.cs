@@ -1,4 +1,5 @@
 using System.Numerics;
+using ConcreteAttach.Calculation;
 
 namespace ConcreteAttach.Geometry;
 
@@ -24,14 +25,13 @@ internal static class InfluenceGroups
     public static int Find(
         ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double distance, Span<int> group, Span<double> scratch)
     {
-        double below = Tolerance.Below(distance);
         return xs.Length <= Few
-            ? FindAmongFew(xs, ys, below, group)
-            : FindAmongMany(xs, ys, below, group, new Scratch(scratch));
+            ? FindAmongFew(xs, ys, distance, group)
+            : FindAmongMany(xs, ys, distance, group, new Scratch(scratch));
     }
 
     /// <summary>Starts from the first point without a group and spreads to all that can be reached from it.</summary>
-    private static int FindAmongFew(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double below, Span<int> group)
+    private static int FindAmongFew(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double distance, Span<int> group)
     {
         ulong free = xs.IsEmpty ? 0 : ulong.MaxValue >> (Few - xs.Length);
         int groups = 0;
@@ -47,7 +47,8 @@ internal static class InfluenceGroups
                 for (ulong rest = free; rest != 0; rest &= rest - 1)
                 {
                     int other = BitOperations.TrailingZeroCount(rest);
-                    if (Math.Abs(xs[other] - xs[point]) < below && Math.Abs(ys[other] - ys[point]) < below)
+                    if (Limit.IsBelow(Math.Abs(xs[other] - xs[point]), distance)
+                        && Limit.IsBelow(Math.Abs(ys[other] - ys[point]), distance))
                     {
                         reached |= 1UL << other;
                     }
@@ -68,7 +69,7 @@ internal static class InfluenceGroups
     /// the others that are near in y are connected through these.
     /// </summary>
     private static int FindAmongMany(
-        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double below, Span<int> group, Scratch memory)
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double distance, Span<int> group, Scratch memory)
     {
         int count = xs.Length;
         Span<double> byHeight = memory.Doubles(count + 2);
@@ -100,7 +101,7 @@ internal static class InfluenceGroups
         int first = 0;
         for (int i = 0; i < count; i++)
         {
-            for (; first < i && byX[i] - byX[first] >= below; first++)
+            for (; first < i && !Limit.IsBelow(byX[i] - byX[first], distance); first++)
             {
                 near.Remove(ranks[first]);
             }
@@ -109,12 +110,12 @@ internal static class InfluenceGroups
             int lower = near.Before(rank);
             int upper = near.After(rank);
             near.Add(rank);
-            if (byHeight[rank] - byHeight[lower] < below)
+            if (Limit.IsBelow(byHeight[rank] - byHeight[lower], distance))
             {
                 Join(parent, points[rank - 1], points[lower - 1]);
             }
 
-            if (byHeight[upper] - byHeight[rank] < below)
+            if (Limit.IsBelow(byHeight[upper] - byHeight[rank], distance))
             {
                 Join(parent, points[rank - 1], points[upper - 1]);
             }

@@ -11,10 +11,10 @@ internal static class Layouts
         double left = double.PositiveInfinity, right = double.NegativeInfinity, bottom = double.PositiveInfinity, top = double.NegativeInfinity;
         for (int i = 0; i < xs.Length; i++)
         {
-            left = Math.Min(left, xs[i]);
-            right = Math.Max(right, xs[i]);
-            bottom = Math.Min(bottom, ys[i]);
-            top = Math.Max(top, ys[i]);
+            left = xs[i] < left ? xs[i] : left;
+            right = xs[i] > right ? xs[i] : right;
+            bottom = ys[i] < bottom ? ys[i] : bottom;
+            top = ys[i] > top ? ys[i] : top;
         }
 
         return new(left, right, bottom, top);

@@ -1,3 +1,5 @@
+using ConcreteAttach.Calculation;
+
 namespace ConcreteAttach.Geometry;
 
 /// <summary>Parts of a row: fasteners along a line fall apart where the gap between neighbours reaches a limit.</summary>
@@ -30,11 +32,10 @@ internal static class Parts
 
         Ordering.Ascending(sorted, row, memory.Rest);
 
-        double below = Tolerance.Below(limit);
         int parts = 0;
         for (int i = 0; i < row.Length; i++)
         {
-            if (i == 0 || sorted[i] - sorted[i - 1] >= below)
+            if (i == 0 || !Limit.IsBelow(sorted[i] - sorted[i - 1], limit))
             {
                 starts[parts++] = i;
             }

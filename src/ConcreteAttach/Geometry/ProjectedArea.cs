@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using ConcreteAttach.Calculation;
 
 namespace ConcreteAttach.Geometry;
 
@@ -54,7 +55,7 @@ internal static class ProjectedArea
         }
 
         var memory = new Scratch(scratch);
-        Rectangle centres = Around(xs, ys);
+        Rectangle centres = Layouts.ExtentOf(xs, ys);
         if (centres.Left + halfSide <= concrete.Left || centres.Right - halfSide >= concrete.Right
             || centres.Bottom + halfSide <= concrete.Bottom || centres.Top - halfSide >= concrete.Top)
         {
@@ -81,26 +82,8 @@ internal static class ProjectedArea
             area = Sweep(xs, ys, halfSide, bounds, memory);
         }
 
-        bool isRectangle = area >= (1 - Tolerance.Relative) * bounds.Area;
+        bool isRectangle = area >= (1 - Limit.Tolerance) * bounds.Area;
         return new Projection(isRectangle ? bounds.Area : area, bounds, isRectangle);
-    }
-
-    /// <summary>The smallest rectangle about the points.</summary>
-    private static Rectangle Around(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
-    {
-        double left = xs[0];
-        double right = left;
-        double bottom = ys[0];
-        double top = bottom;
-        for (int i = 1; i < xs.Length; i++)
-        {
-            left = Math.Min(left, xs[i]);
-            right = Math.Max(right, xs[i]);
-            bottom = Math.Min(bottom, ys[i]);
-            top = Math.Max(top, ys[i]);
-        }
-
-        return new Rectangle(left, right, bottom, top);
     }
 
     /// <summary>Leaves out the squares of which nothing lies in the concrete.</summary>

@@ -1,3 +1,5 @@
+using ConcreteAttach.Calculation;
+
 namespace ConcreteAttach.Geometry;
 
 /// <summary>Rows of fasteners along an edge: a row is the fasteners at one distance from it.</summary>
@@ -37,7 +39,7 @@ internal static class Rows
         {
             double first = sorted[start];
             int end = start + 1;
-            while (end < count && IsSameDistance(first, sorted[end]))
+            while (end < count && !Limit.IsBelow(first, sorted[end]))
             {
                 end++;
             }
@@ -50,7 +52,4 @@ internal static class Rows
         starts[rows] = count;
         return rows;
     }
-
-    private static bool IsSameDistance(double smaller, double larger) =>
-        larger - smaller <= Tolerance.Relative * Math.Max(Math.Abs(smaller), Math.Abs(larger));
 }

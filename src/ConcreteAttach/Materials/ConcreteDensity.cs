@@ -32,4 +32,7 @@ public sealed record ConcreteDensity
     /// <exception cref="InputException">Not above 0, or not finite.</exception>
     public static ConcreteDensity Of(Density density) =>
         new(QuantityText.Format(Require.Positive("density", density)), density);
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
 }

@@ -66,4 +66,7 @@ public sealed record ConcreteMember
 
     /// <summary>The edges; none by default.</summary>
     public EdgeDistances Edges { get; init; } = EdgeDistances.None;
+
+    /// <summary>Strength, density and thickness.</summary>
+    public override string ToString() => $"f'c {QuantityText.Format(Strength)}, {Density}, thickness {QuantityText.Format(Thickness)}";
 }

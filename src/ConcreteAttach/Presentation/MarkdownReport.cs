@@ -86,11 +86,12 @@ public static class MarkdownReport
                     text.Append(OtherUnit(given, sheet.System, options)).Append(given.Origin is null ? "" : $": {Escaped(given.Origin)}");
                     break;
                 case StepLine step:
-                    text.Append('$').Append(SymbolText.Latex(step.Id)).Append(" = ").AppendJoin(" = ", Parts(step)).Append('$');
+                    text.Append('$').Append(SymbolText.Latex(step.Id)).Append(" = ").AppendJoin("$ $= ", Parts(step)).Append('$');
                     text.Append(OtherUnit(step, sheet.System, options)).Append(" (").Append(Escaped(step.Clause)).Append(')');
                     break;
                 case BranchLine branch:
                     text.Append('$').Append(FormulaText.Comparison(branch, Notation.Latex)).Append('$');
+                    text.Append(branch.Clause is null ? "" : $" ({Escaped(branch.Clause)})");
                     break;
                 case NoteLine note:
                     text.Append('*').Append(Escaped(note.Text)).Append('*');
@@ -120,9 +121,9 @@ public static class MarkdownReport
     private static string Escaped(string text)
     {
         var escaped = new StringBuilder(text.Length + 8);
-        foreach (char c in text)
+        foreach (char c in text.Replace("\r\n", " ", StringComparison.Ordinal))
         {
-            if (c is '\\' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '`' or '#' or '$')
+            if (c is '\\' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '`' or '#' or '$' or '~' or '&')
             {
                 escaped.Append('\\');
             }

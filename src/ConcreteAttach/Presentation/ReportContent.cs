@@ -76,7 +76,9 @@ internal static class ReportContent
         if (verification.LoadFactor is { } factor)
         {
             // Down, so that the factor shown never promises more than the factor computed.
-            answer += $" All actions may grow to {NumberText.RoundedDown(factor)} times before it no longer holds.";
+            answer += factor < 1
+                ? $" It would hold with all actions times {NumberText.RoundedDown(factor)}."
+                : $" All actions may grow to {NumberText.RoundedDown(factor)} times before it no longer holds.";
         }
 
         return answer;
@@ -118,12 +120,12 @@ internal static class ReportContent
     {
         ConcreteMember member = verification.Attachment.Concrete;
         CastInFastener fastener = verification.Attachment.Fastener;
-        string[] edges = [.. ConcreteSides.All.Select(s => EdgeText(member.Edges, s)).OfType<string>()];
+        string edges = member.Edges.ToString();
         var inputs = new List<string>
         {
             $"Method: {verification.Method}, {verification.Constants} constants.",
             $"Concrete: f'c {QuantityText.Format(member.Strength)}, {member.Density.Name}, thickness {QuantityText.Format(member.Thickness)}, {(member.IsCracked ? "cracked" : "uncracked")}.",
-            edges.Length == 0 ? "Edges: none within reach." : $"Edges, measured from the origin: {string.Join(", ", edges)}.",
+            edges.Length == 0 ? "Edges: none within reach." : $"Edges, measured from the origin: {edges}.",
             $"Fastener: {fastener.Kind}, diameter {QuantityText.Format(fastener.Diameter)}, effective embedment {QuantityText.Format(fastener.EffectiveEmbedment)}.",
             $"Steel: {fastener.Steel.Designation}, f_ya {QuantityText.Format(fastener.Steel.Yield)}, f_uta {QuantityText.Format(fastener.Steel.Ultimate)}, {(fastener.Steel.IsDuctile ? "ductile" : "brittle")}.",
         };
@@ -135,21 +137,9 @@ internal static class ReportContent
         return inputs;
     }
 
-    private static string? EdgeText(EdgeDistances edges, ConcreteSide side)
-    {
-        Length? distance = side switch
-        {
-            ConcreteSide.PlusX => edges.PlusX,
-            ConcreteSide.MinusX => edges.MinusX,
-            ConcreteSide.PlusY => edges.PlusY,
-            _ => edges.MinusY,
-        };
-        return distance is { } length ? $"{side.Name()} {QuantityText.Format(length)}" : null;
-    }
-
     private static TableBlock Positions(FastenerLayout layout) => new(
         [new("fastener", true), new("x", true), new("y", true)],
-        [.. layout.Positions.Select((p, i) => new[] { QuantityText.Format(i), QuantityText.Format(p.X), QuantityText.Format(p.Y) })]);
+        [.. layout.Positions.Select((p, i) => new[] { QuantityText.Format(i), Zeroed(p.X.Value, QuantityText.Format(p.X)), Zeroed(p.Y.Value, QuantityText.Format(p.Y)) })]);
 
     private static TableBlock LoadCases(AttachmentVerification verification) => new(
         [new("load case"), new("N", true), new("V_x", true), new("V_y", true), new("M_x", true), new("M_y", true), new("M_z", true), new("acting at")],

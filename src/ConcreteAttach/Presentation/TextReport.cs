@@ -45,10 +45,11 @@ public static class TextReport
         switch (block)
         {
             case HeadingBlock heading:
-                text.Append(text.Length == 0 ? "" : "\n").Append(heading.Text).Append('\n');
+                string title = OneLine(heading.Text);
+                text.Append(text.Length == 0 ? "" : "\n").Append(title).Append('\n');
                 if (heading.Level < 3)
                 {
-                    text.Append(heading.Level == 1 ? '=' : '-', heading.Text.Length).Append('\n');
+                    text.Append(heading.Level == 1 ? '=' : '-', title.Length).Append('\n');
                 }
 
                 break;
@@ -71,36 +72,40 @@ public static class TextReport
         }
     }
 
-    private static void AppendWrapped(StringBuilder text, string sentence, string first, string other)
+    /// <summary>A sentence in lines of at most <see cref="LineLength"/>; a longer word stands alone.</summary>
+    private static void AppendWrapped(StringBuilder text, string sentence, string first, string other, string end = "")
     {
         int length = first.Length;
+        bool isLineEmpty = true;
         text.Append(first);
-        foreach (string word in sentence.Split(' '))
+        foreach (string word in (OneLine(sentence) + end).Split(' '))
         {
-            if (length + word.Length > LineLength && length > other.Length)
+            if (!isLineEmpty && length + 1 + word.Length > LineLength)
             {
                 text.Append('\n').Append(other);
                 length = other.Length;
-            }
-            else if (length > first.Length)
-            {
-                text.Append(' ');
-                length++;
+                isLineEmpty = true;
             }
 
-            text.Append(word);
-            length += word.Length;
+            text.Append(isLineEmpty ? "" : " ").Append(word);
+            length += word.Length + (isLineEmpty ? 0 : 1);
+            isLineEmpty = false;
         }
 
         text.Append('\n');
     }
 
+    /// <summary>What a person wrote over several lines, on one.</summary>
+    private static string OneLine(string text) =>
+        text.Replace("\r\n", " ", StringComparison.Ordinal).Replace('\n', ' ').Replace('\r', ' ');
+
     private static void AppendTable(StringBuilder text, TableBlock table)
     {
         int columns = table.Columns.Count;
-        int[] widths = [.. table.Columns.Select((c, i) => table.Rows.Select(r => r[i].Length).Append(c.Heading.Length).Max())];
+        string[][] rows = [.. table.Rows.Select(row => Array.ConvertAll(row, OneLine))];
+        int[] widths = [.. table.Columns.Select((c, i) => rows.Select(r => r[i].Length).Append(c.Heading.Length).Max())];
         AppendRow([.. table.Columns.Select(c => c.Heading)]);
-        foreach (string[] row in table.Rows)
+        foreach (string[] row in rows)
         {
             AppendRow(row);
         }
@@ -133,11 +138,10 @@ public static class TextReport
                     AppendStep(text, step, sheet.System, options);
                     break;
                 case BranchLine branch:
-                    text.Append("  ").Append(branch.Text).Append('\n');
+                    text.Append("  ").Append(branch.Text).Append(branch.Clause is null ? "" : $"   [{branch.Clause}]").Append('\n');
                     break;
                 case NoteLine note:
-                    AppendWrapped(text, note.Text, "  (", "   ");
-                    text.Insert(text.Length - 1, ')');
+                    AppendWrapped(text, note.Text, "  (", "   ", ")");
                     break;
             }
         }

@@ -10,6 +10,9 @@ namespace ConcreteAttach.Quantities;
 /// </remarks>
 internal static class NumberText
 {
+    /// <summary>In the printed units (in, lbf, psi, mm, N, MPa) a number below this is the noise of rounding, and shown as 0.</summary>
+    private const double Noise = 1e-9;
+
     /// <summary>Significant figures of a computed number.</summary>
     public const int SignificantFigures = 4;
 
@@ -39,14 +42,14 @@ internal static class NumberText
 
     /// <summary>A computed number of which whole values are shown without decimals: 6 rather than 6.000.</summary>
     public static string Computed(double value) =>
-        value == 0 ? Zero : Math.Abs(value) < 1e15 && value == Math.Round(value) ? Grouped(value.ToString("F0", CultureInfo.InvariantCulture)) : Trimmed(Rounded(value), value);
+        Math.Abs(value) < Noise ? Zero : Math.Abs(value) < 1e15 && value == Math.Round(value) ? Grouped(value.ToString("F0", CultureInfo.InvariantCulture)) : Trimmed(Rounded(value), value);
 
     /// <summary>An input or a constant, as it was given.</summary>
     public static string AsGiven(double value)
     {
-        if (value == 0 || !double.IsFinite(value))
+        if (Math.Abs(value) < Noise || !double.IsFinite(value))
         {
-            return value == 0 ? Zero : value.ToString(CultureInfo.InvariantCulture);
+            return Math.Abs(value) < Noise ? Zero : value.ToString(CultureInfo.InvariantCulture);
         }
 
         string text = value.ToString("R", CultureInfo.InvariantCulture);
@@ -84,7 +87,7 @@ internal static class NumberText
         }
 
         int decimals = 2;
-        while (!isSatisfied && decimals < 12 && Math.Round(value, decimals) <= 1)
+        while (!isSatisfied && value > 1 && decimals < 12 && Math.Round(value, decimals) <= 1)
         {
             decimals++;
         }
@@ -121,7 +124,7 @@ internal static class NumberText
 
         string shorter = rounded.TrimEnd('0').TrimEnd('.');
         double read = double.Parse(shorter.Replace(" ", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
-        return read == value ? shorter : rounded;
+        return Math.Abs(read - value) <= 1e-12 * Math.Abs(value) ? shorter : rounded;
     }
 
     private static string Grouped(string text)

@@ -1,3 +1,4 @@
+using ConcreteAttach.Quantities;
 using UnitsNet;
 
 namespace ConcreteAttach.Verification;
@@ -8,4 +9,9 @@ namespace ConcreteAttach.Verification;
 /// <param name="Tension">Axial force, tension positive, compression negative.</param>
 /// <param name="ShearX">Shear along x.</param>
 /// <param name="ShearY">Shear along y.</param>
-public sealed record FastenerForces(string LoadCase, int Index, Force Tension, Force ShearX, Force ShearY);
+public sealed record FastenerForces(string LoadCase, int Index, Force Tension, Force ShearX, Force ShearY)
+{
+    /// <summary>Load case, number and forces.</summary>
+    public override string ToString() =>
+        $"{LoadCase}, fastener {QuantityText.Format(Index)}: tension {QuantityText.Format(Tension)}, shear {QuantityText.Format(ShearX)}, {QuantityText.Format(ShearY)}";
+}

@@ -102,6 +102,37 @@ public sealed class ExpressionTreeTests
     }
 
     [Fact]
+    public void Every_formula_in_latex_reads_back_as_what_was_computed()
+    {
+        int read = 0;
+        Check.One(
+            Config.QuickThrowOnFailure.WithMaxTest(5_000).WithReplay(20250103, 11),
+            Prop.ForAll(Cases, c =>
+            {
+                string[] names = ["g_a", "g_b", "g_c", "psi_d_N", "f'_e", "phi N_f"];
+                TracedNumber[] symbols = [.. names.Select((name, i) => TracedNumber.Given(null, name, c.Values[i], Dimension.None, null))];
+                if (Build(c.Formula, symbols) is not { } formula)
+                {
+                    return;
+                }
+
+                read++;
+                Interval inSymbols = ShownFormula.Read(LatexFormula.ToPlain(FormulaText.Symbolic(formula.Expression, Notation.Latex)), "φ N_f").Evaluate(leaf => Interval.Of(leaf switch
+                {
+                    ShownFormula.Number number => number.Value,
+                    ShownFormula.Symbol symbol => c.Values[Array.FindIndex(names, n => SymbolText.Plain(n) == symbol.Name)],
+                    _ => double.NaN,
+                }));
+                Assert.True(inSymbols.Meets(Interval.Of(formula.Value)), $"{inSymbols} {formula.Value}");
+
+                string plain = FormulaText.Substituted(formula.Expression, Notation.Plain), latex = LatexFormula.ToPlain(FormulaText.Substituted(formula.Expression, Notation.Latex));
+                Assert.Equal(ShownFormula.Read(plain).Shape(), ShownFormula.Read(latex).Shape());
+                Assert.Equal(ShownFormula.Read(plain).Leaves(), ShownFormula.Read(latex).Leaves());
+            }));
+        Assert.InRange(read, 2_500, int.MaxValue);
+    }
+
+    [Fact]
     public void Silent_and_recorded_values_have_the_same_bits()
     {
         Check.One(

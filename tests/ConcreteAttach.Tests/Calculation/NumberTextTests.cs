@@ -49,7 +49,8 @@ public sealed class NumberTextTests
     [InlineData(2.0003, "2.000")]
     [InlineData(1.99996, "2.000")]
     [InlineData(12.0004, "12.00")]
-    [InlineData(0.1 + 0.2, "0.3000")]
+    [InlineData(0.1 + 0.2, "0.3")]
+    [InlineData(0.30000001, "0.3000")]
     public void A_computed_number_that_is_short_is_shown_short_and_one_that_is_not_keeps_its_zeros(double value, string expected) =>
         Assert.Equal(expected, NumberText.Computed(value));
 
@@ -105,6 +106,8 @@ public sealed class NumberTextTests
     [InlineData(1.00000002, false, "1.00000002")]
     [InlineData(2.34, false, "2.34")]
     [InlineData(123.456, false, "123.46")]
+    [InlineData(0.1833674, false, "0.18")]
+    [InlineData(1, false, "1.00")]
     [InlineData(double.PositiveInfinity, false, "∞")]
     public void A_utilization_that_fails_is_never_shown_as_one(double value, bool isSatisfied, string expected) =>
         Assert.Equal(expected, NumberText.Utilization(value, isSatisfied));

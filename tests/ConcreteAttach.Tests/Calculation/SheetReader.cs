@@ -171,12 +171,15 @@ internal sealed class SheetReader
             string[] sides = branch.Text.Split($" {relation} ");
             (Interval left, string leftUnit) = ReadSide(branch, sides[0]);
             (Interval right, string rightUnit) = ReadSide(branch, sides[1]);
+
+            // At the limit itself a rule is met within one part in 10^9.
+            double slack = 1e-9 * Math.Max(Math.Abs(left.High), Math.Abs(right.High));
             bool holds = relation switch
             {
                 "<" => left.Low < right.High,
-                "≤" => left.Low <= right.High,
+                "≤" => left.Low <= right.High + slack,
                 ">" => left.High > right.Low,
-                _ => left.High >= right.Low,
+                _ => left.High >= right.Low - slack,
             };
             if (!holds)
             {
@@ -223,11 +226,11 @@ internal sealed class SheetReader
         return (shown, unit);
     }
 
-    /// <summary>An exact number stands for itself; a rounded one for half a unit of its last digit either way.</summary>
+    /// <summary>A number that is shown in full stands for itself (the last bits of a double apart); a rounded one for half a unit of its last digit either way.</summary>
     private static Interval ShownFor(string text, double value)
     {
         var number = new ShownFormula.Number(text);
-        return number.Value == value ? Interval.Of(value) : Interval.Around(number.Value, number.HalfUnit);
+        return Math.Abs(number.Value - value) <= 1e-12 * Math.Abs(value) ? Interval.Of(value) : Interval.Around(number.Value, number.HalfUnit);
     }
 
     private static string Full(double value) => value.ToString("R", CultureInfo.InvariantCulture);

@@ -85,12 +85,16 @@ internal abstract record ShownFormula
     {
         private int _at;
 
+        /// <summary>Where a sum starts: only there may a number carry a minus sign without brackets of its own.</summary>
+        private int _startOfSum = -1;
+
         public bool IsAtEnd => _at == text.Length;
 
         public FormatException Unreadable(string wanted) => new($"\"{text}\": {wanted} expected at \"{text[_at..]}\"");
 
         public ShownFormula ReadSum()
         {
+            _startOfSum = _at;
             ShownFormula sum = ReadProduct();
             while (true)
             {
@@ -145,6 +149,7 @@ internal abstract record ShownFormula
         private ShownFormula ReadPower(out bool isNumber, out bool isProduct)
         {
             bool isRoot = Take("√");
+            bool isNegative = Sees("-");
             ShownFormula formula = ReadAtom(out isNumber, out isProduct);
             if (isRoot)
             {
@@ -158,7 +163,7 @@ internal abstract record ShownFormula
 
             double exponent = Take("²") ? 2 : Take("³") ? 3 : Take("^(") ? ReadExponentFraction() : Take("^") ? ReadExponent() : double.NaN;
             return double.IsNaN(exponent) ? formula
-                : isProduct ? throw new FormatException($"\"{text}\": what is raised can be read in two ways")
+                : isProduct || isNegative ? throw new FormatException($"\"{text}\": what is raised can be read in two ways")
                 : new Power(formula, exponent);
         }
 
@@ -194,12 +199,12 @@ internal abstract record ShownFormula
 
             if (Take("("))
             {
-                ShownFormula inner = Sees("-") ? ReadNumber() : ReadSum();
+                ShownFormula inner = ReadSum();
                 Require(")");
                 return inner;
             }
 
-            if (!IsAtEnd && char.IsAsciiDigit(text[_at]))
+            if (!IsAtEnd && (char.IsAsciiDigit(text[_at]) || (text[_at] == '-' && _at == _startOfSum)))
             {
                 isNumber = true;
                 return ReadNumber();

@@ -16,16 +16,16 @@ public sealed class DistributionSheetTests
         {
             AttachmentVerification verification = sample.Prepared.Verify([sample.LoadCase], SheetScope.All);
             CalculationSheet sheet = Assert.Single(verification.Distribution).Sheet;
-            bool pounds = verification.System == Quantities.MeasurementSystem.PoundInch;
+            bool pounds = verification.System == ConcreteAttach.Quantities.MeasurementSystem.PoundInch;
             double largest = verification.Forces.Max(f => pounds ? f.Tension.PoundsForce : f.Tension.Newtons);
             double size = verification.Forces.Sum(f => Math.Abs(f.Tension.Newtons) + Math.Abs(f.ShearX.Newtons) + Math.Abs(f.ShearY.Newtons));
 
             Assert.Equal(largest, sheet.Find("N_i")!.Value, 1e-9 * size);
-            FastenerForces most = verification.Forces.MinBy(f => Math.Abs((pounds ? f.Tension.PoundsForce : f.Tension.Newtons) - sheet.Find("N_i")!.Value))!;
-            double x = sample.Attachment.Layout.Positions.Average(p => p.X.Inches), y = sample.Attachment.Layout.Positions.Average(p => p.Y.Inches);
+            double centreX = sample.Attachment.Layout.Positions.Average(p => p.X.Inches), centreY = sample.Attachment.Layout.Positions.Average(p => p.Y.Inches);
+            double x = (sheet.Find("x") ?? 0) / (pounds ? 1 : 25.4), y = (sheet.Find("y") ?? 0) / (pounds ? 1 : 25.4);
             Assert.Contains(verification.Forces, f =>
-                Math.Abs(sample.Attachment.Layout.Positions[f.Index].X.Inches - x - (sheet.Find("x")!.Value / (pounds ? 1 : 25.4))) < 1e-6
-                && Math.Abs(sample.Attachment.Layout.Positions[f.Index].Y.Inches - y - (sheet.Find("y")!.Value / (pounds ? 1 : 25.4))) < 1e-6
+                Math.Abs(sample.Attachment.Layout.Positions[f.Index].X.Inches - centreX - x) < 1e-6
+                && Math.Abs(sample.Attachment.Layout.Positions[f.Index].Y.Inches - centreY - y) < 1e-6
                 && Math.Abs((pounds ? f.ShearX.PoundsForce : f.ShearX.Newtons) - sheet.Find("V_ix")!.Value) <= 1e-9 * size
                 && Math.Abs((pounds ? f.ShearY.PoundsForce : f.ShearY.Newtons) - sheet.Find("V_iy")!.Value) <= 1e-9 * size);
             count++;

@@ -14,7 +14,7 @@ public sealed class AllocationTests
     public void Nothing_is_allocated(int count)
     {
         var random = new Random(count);
-        List<(double X, double Y)> points = Layouts.Scattered(random, count, 0, 0, Math.Sqrt(count));
+        List<(double X, double Y)> points = InventedLayouts.Scattered(random, count, 0, 0, Math.Sqrt(count));
         double[] xs = [.. points.Select(p => p.X)];
         double[] ys = [.. points.Select(p => p.Y)];
         int columns = (int)Math.Sqrt(count);

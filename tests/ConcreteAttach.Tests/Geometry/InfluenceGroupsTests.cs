@@ -40,7 +40,7 @@ public sealed class InfluenceGroupsTests
     [Fact]
     public void Agrees_with_a_flood_over_all_pairs()
     {
-        Prop.ForAll(Layouts.OnQuarters(), layout =>
+        Prop.ForAll(InventedLayouts.OnQuarters(), layout =>
         {
             double distance = layout.HalfSide / 2;
             return Find(layout.Xs, layout.Ys, distance).SequenceEqual(Flood(layout.Xs, layout.Ys, distance));
@@ -58,7 +58,7 @@ public sealed class InfluenceGroupsTests
         var random = new Random(count);
         foreach (double spread in new[] { 0.5, 0.5 * Math.Sqrt(count), 0.7 * Math.Sqrt(count), Math.Sqrt(count), count })
         {
-            List<(double X, double Y)> points = Layouts.Scattered(random, count, 0, 0, spread);
+            List<(double X, double Y)> points = InventedLayouts.Scattered(random, count, 0, 0, spread);
             double[] xs = [.. points.Select(p => p.X)];
             double[] ys = [.. points.Select(p => p.Y)];
 

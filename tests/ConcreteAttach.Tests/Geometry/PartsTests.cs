@@ -31,7 +31,7 @@ public sealed class PartsTests
 
     [Fact]
     public void Every_fastener_is_in_one_part_and_gaps_decide() =>
-        Prop.ForAll(Layouts.OnQuarters(), layout =>
+        Prop.ForAll(InventedLayouts.OnQuarters(), layout =>
         {
             int[] row = [.. Enumerable.Range(0, layout.Count).Where(i => i % 3 != 0)];
             int[][] parts = Find(layout.Xs, [.. row], layout.HalfSide);

@@ -43,7 +43,7 @@ public sealed class ProjectedAreaPropertyTests
     public void Order_of_the_fasteners_does_not_matter() => Holds(layout =>
     {
         Layout permuted = layout with { Xs = [.. layout.Xs], Ys = [.. layout.Ys] };
-        Layouts.Permute(new Random(layout.Count), permuted.Xs, permuted.Ys);
+        InventedLayouts.Permute(new Random(layout.Count), permuted.Xs, permuted.Ys);
         return layout.Project() == permuted.Project();
     });
 
@@ -65,7 +65,7 @@ public sealed class ProjectedAreaPropertyTests
     });
 
     private static void Holds(Func<Layout, bool> property) =>
-        Prop.ForAll(Layouts.OnQuarters(), property).Check(Config.QuickThrowOnFailure.WithMaxTest(400));
+        Prop.ForAll(InventedLayouts.OnQuarters(), property).Check(Config.QuickThrowOnFailure.WithMaxTest(400));
 
     private static bool SameArea(Layout a, Layout b) =>
         a.Project().Area == b.Project().Area && a.Project().IsRectangle == b.Project().IsRectangle;

@@ -117,7 +117,7 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
     [Fact]
     public void Frame_without_its_middle_is_a_rectangle_where_the_others_cover_it()
     {
-        List<(double X, double Y)> frame = Layouts.Grid(3, 3, 8);
+        List<(double X, double Y)> frame = InventedLayouts.Grid(3, 3, 8);
         frame.RemoveAt(4);
         double[] xs = [.. frame.Select(p => p.X)];
         double[] ys = [.. frame.Select(p => p.Y)];
@@ -145,7 +145,7 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
     [Fact]
     public void Groups_far_apart_add_up()
     {
-        Layout[] layouts = [.. Layouts.Random(randomSeed: 4, 200)];
+        Layout[] layouts = [.. InventedLayouts.Random(randomSeed: 4, 200)];
         foreach (Layout layout in layouts)
         {
             Layout one = layout with { Concrete = Rectangle.Unbounded };
@@ -167,7 +167,7 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
         int rectangles = 0;
         int empty = 0;
         const int count = 1000;
-        foreach (Layout layout in Layouts.Random(randomSeed, count))
+        foreach (Layout layout in InventedLayouts.Random(randomSeed, count))
         {
             Projection ours = layout.Project();
             Shape union = Union(layout);
@@ -214,7 +214,7 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
         var random = new Random(count);
         foreach (double spread in new[] { 3, 0.6 * Math.Sqrt(count), 1.4 * Math.Sqrt(count), 0.3 * count })
         {
-            List<(double X, double Y)> points = Layouts.Scattered(random, count, 0, 0, spread);
+            List<(double X, double Y)> points = InventedLayouts.Scattered(random, count, 0, 0, spread);
             double[] xs = [.. points.Select(p => p.X)];
             double[] ys = [.. points.Select(p => p.Y)];
             var layout = new Layout("many", xs, ys, 1, new Rectangle(-0.9 * spread, Infinite, -Infinite, 0.8 * spread));
@@ -228,7 +228,7 @@ public sealed class ProjectedAreaTests(ITestOutputHelper output)
     {
         foreach (int side in new[] { 8, 9, 32 })
         {
-            List<(double X, double Y)> grid = Layouts.Grid(side, side, 2.2);
+            List<(double X, double Y)> grid = InventedLayouts.Grid(side, side, 2.2);
             double[] xs = [.. grid.Select(p => p.X)];
             double[] ys = [.. grid.Select(p => p.Y)];
 

@@ -31,7 +31,7 @@ public sealed class RowsTests
 
     [Fact]
     public void Agrees_with_grouping_by_distance() =>
-        Prop.ForAll(Layouts.OnQuarters(), layout =>
+        Prop.ForAll(InventedLayouts.OnQuarters(), layout =>
         {
             double[] distances = [.. layout.Xs.Select(x => x + 8)];
             int[][] expected =

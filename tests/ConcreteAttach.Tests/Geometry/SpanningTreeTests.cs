@@ -30,7 +30,7 @@ public sealed class SpanningTreeTests
 
     [Fact]
     public void Agrees_with_links_taken_shortest_first() =>
-        Prop.ForAll(Layouts.OnQuarters(), layout =>
+        Prop.ForAll(InventedLayouts.OnQuarters(), layout =>
             LongestLink(layout.Xs, layout.Ys) == LongestOfShortestFirst(layout.Xs, layout.Ys))
             .Check(Config.QuickThrowOnFailure.WithMaxTest(300));
 
@@ -39,7 +39,7 @@ public sealed class SpanningTreeTests
     [InlineData(12)]
     public void Agrees_with_links_taken_shortest_first_on_layouts_of_every_kind(int randomSeed)
     {
-        foreach (Layout layout in Layouts.Random(randomSeed, 500))
+        foreach (Layout layout in InventedLayouts.Random(randomSeed, 500))
         {
             double expected = LongestOfShortestFirst(layout.Xs, layout.Ys);
             Assert.True(

@@ -193,6 +193,7 @@ public sealed class BadInputTests
         { "{\"a\":.5}", "line 1, column 6: .5" },
         { "{\"a\": 1 // a comment\n}", "line 1, column 9: //" },
         { "{\n  \"ψψψ\": 1,\r\n  \"b\": ?\n}", "line 3, column 8: ?" },
+        { "{\"ψψψ\": ?}", "line 1, column 9: ?" },
         { "{\"a\":\"line\nbreak\"}", "line 1" },
         { new string('[', 100), "line 1" },
         { "\u0000", "line 1, column 1" },
@@ -295,11 +296,13 @@ public sealed class BadInputTests
     }
 
     [Theory]
-    [InlineData("-6 kip")]
-    [InlineData("0 kip")]
-    public void Sustained_tension_needs_a_tension(string n)
+    [InlineData("-6 kip", "1 kip")]
+    [InlineData("-6 kip", "-1 kip")]
+    [InlineData("0 kip", "1 kip")]
+    [InlineData("0 kip", "0 kip")]
+    public void Sustained_tension_needs_a_tension(string n, string sustained)
     {
-        InputException error = Refused(ContractExample.With(("/loadCases/0/N", $"\"{n}\""), ("/loadCases/0/sustainedTension", "\"1 kip\"")));
+        InputException error = Refused(ContractExample.With(("/loadCases/0/N", $"\"{n}\""), ("/loadCases/0/sustainedTension", $"\"{sustained}\"")));
 
         Assert.Equal("/loadCases/0/sustainedTension", error.Parameter);
         Assert.Contains(n, error.Permitted, StringComparison.Ordinal);
@@ -326,6 +329,101 @@ public sealed class BadInputTests
         InputException error = Refused(ContractExample.With(("/fastener/steel", $"\"{new string('x', 100_000)}\"")));
 
         Assert.InRange(error.Found.Length, 10, 200);
+    }
+
+    // Every value of the example in turn, replaced by one of each kind: a result or an error at a place that is there, nothing else.
+    [Fact]
+    public void Whatever_stands_in_a_place_gives_a_result_or_an_error_at_a_place_of_the_document()
+    {
+        string[] values = ["null", "true", "-5", "1e308", "\"\"", "\"x\"", "\"1/3 in\"", "\"-2 kip\"", "\"999999999999 MPa\"", "\"0.000000001 mm\"", "[]", "[[\"1 in\",\"2 in\"]]", "{}"];
+        int errors = 0;
+        int results = 0;
+        foreach (string pointer in Pointers(JsonNode.Parse(ContractExample.Input)!, ""))
+        {
+            foreach (string value in values)
+            {
+                string input = ContractExample.With((pointer, value));
+                JsonNode answer = JsonNode.Parse(VerificationJson.Verify(input))!;
+                if (answer["error"] is not { } error)
+                {
+                    results++;
+                    Assert.True(Schemas.Result.Evaluate(answer).IsValid, $"{pointer} {value}");
+                    continue;
+                }
+
+                errors++;
+                string path = error["path"]!.GetValue<string>();
+                string owner = path[..path.LastIndexOf('/')];
+                Assert.True(Contains(JsonNode.Parse(input)!, owner), $"{pointer} {value}: no place {owner}");
+            }
+        }
+
+        Assert.True(errors > 300, $"{errors} errors");
+        Assert.True(results > 30, $"{results} results");
+    }
+
+    // Characters changed, taken out and put in at random places, from a fixed seed.
+    [Fact]
+    public void Damaged_text_gives_a_result_or_an_error_and_nothing_else()
+    {
+        var random = new Random(318);
+        const string Signs = "{}[]\",:0123456789.-+/' eEinkptfuN\\\u0000\u00e9ψ\ud800";
+        int refused = 0;
+        for (int i = 0; i < 3000; i++)
+        {
+            var text = new System.Text.StringBuilder(ContractExample.Input);
+            for (int change = random.Next(1, 4); change > 0; change--)
+            {
+                int at = random.Next(text.Length);
+                switch (random.Next(3))
+                {
+                    case 0: text[at] = Signs[random.Next(Signs.Length)]; break;
+                    case 1: text.Remove(at, Math.Min(random.Next(1, 8), text.Length - at)); break;
+                    default: text.Insert(at, Signs[random.Next(Signs.Length)]); break;
+                }
+            }
+
+            refused += JsonNode.Parse(VerificationJson.Verify(text.ToString(), indented: false))!["error"] is null ? 0 : 1;
+        }
+
+        Assert.InRange(refused, 1000, 2999);
+    }
+
+    private static IEnumerable<string> Pointers(JsonNode? node, string path)
+    {
+        if (path.Length > 0)
+        {
+            yield return path;
+        }
+
+        IEnumerable<(string Name, JsonNode? Value)> children = node switch
+        {
+            JsonObject fields => fields.Select(f => (f.Key, f.Value)),
+            JsonArray items => items.Select((item, i) => (i.ToString(System.Globalization.CultureInfo.InvariantCulture), item)),
+            _ => [],
+        };
+        foreach ((string name, JsonNode? value) in children)
+        {
+            foreach (string inner in Pointers(value, $"{path}/{name}"))
+            {
+                yield return inner;
+            }
+        }
+    }
+
+    private static bool Contains(JsonNode node, string pointer)
+    {
+        foreach (string name in pointer.Split('/').Skip(1))
+        {
+            if ((node is JsonArray items ? items[int.Parse(name, System.Globalization.CultureInfo.InvariantCulture)] : node[name]) is not { } child)
+            {
+                return false;
+            }
+
+            node = child;
+        }
+
+        return true;
     }
 
     [Fact]

@@ -1,5 +1,8 @@
 using System.Text.Json.Nodes;
 using ConcreteAttach.Aci318;
+using ConcreteAttach.Actions;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
 using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -83,6 +86,31 @@ public sealed class ResultTests
                 Assert.All(steps, s => Assert.Equal(mode.Sheet!.Find(Text(s!["id"]))!.Value, s!["value"]!.GetValue<double>()));
             }
         }
+    }
+
+    // No method writes such a sheet today; the contract holds whatever comes.
+    [Fact]
+    public void A_symbol_twice_on_a_sheet_stands_once_and_what_is_not_finite_is_left_out()
+    {
+        AttachmentVerification example = VerificationJson.Read(ContractExample.Input).Verify();
+        var recorder = new SheetRecorder(example.System);
+        TracedNumber.Step(recorder, "N_b", TracedNumber.Literal(1), Dimension.Force, "17.6.2.2.1");
+        TracedNumber.Step(recorder, "N_b", TracedNumber.Literal(2), Dimension.Force, "17.6.2.2.3");
+        TracedNumber.Given(recorder, "c_a_min", double.PositiveInfinity, Dimension.Length, null);
+        ModeResult result = ModeResult.Checked(
+            FailureModeKind.ConcreteBreakoutTension, ConcreteSide.None, 1, example.System, nominal: 0, factor: 0.7, demand: 5, utilization: double.PositiveInfinity);
+        var mode = new FailureMode(
+            result, "tension/breakout", null, example.LoadCases[0].Name, [0], "17.6.2", null, SafetyFormat.StrengthDesign, recorder.ToSheet());
+        var verification = new AttachmentVerification(
+            example.Method, example.Constants, example.System, example.Attachment, example.LoadCases, [mode], example.Forces, [], [], []);
+
+        JsonNode document = JsonNode.Parse(VerificationJson.Write(verification))!;
+
+        JsonNode step = Assert.Single(document["modes"]![0]!["steps"]!.AsArray())!;
+        Assert.Equal(("N_b", 1, "17.6.2.2.1"), (Text(step["id"]), step["value"]!.GetValue<double>(), Text(step["clause"])));
+        Assert.False(document["modes"]![0]!.AsObject().ContainsKey("utilization"));
+        Assert.Null(document["governing"]!["utilization"]);
+        Assert.True(Schemas.Result.Evaluate(document).IsValid);
     }
 
     [Fact]
@@ -235,7 +263,7 @@ public sealed class ResultTests
         Assert.Equal(new Aci318Options { Area = AreaReading.Bounding, CloseEdges = CloseEdgesReading.AllFasteners, Deep = DeepReading.Extend }, request.Aci318!.Options);
         Assert.Same(Aci318Edition.InchPound2019, request.Aci318.Edition);
         Assert.Equal(110, request.Attachment.Concrete.Density.Value!.Value.PoundsPerCubicFoot, 1e-9);
-        Assert.Equal(Materials.EdgeReinforcement.BarAndStirrups, request.Attachment.Concrete.EdgeReinforcement);
+        Assert.Equal(ConcreteAttach.Materials.EdgeReinforcement.BarAndStirrups, request.Attachment.Concrete.EdgeReinforcement);
         Assert.False(request.Attachment.Concrete.IsCracked);
         Assert.Null(request.Attachment.Concrete.Edges.MinusX);
         Assert.Equal(9, request.Attachment.Concrete.Edges.PlusX!.Value.Inches);

@@ -21,7 +21,7 @@ internal sealed record Layout(string Kind, double[] Xs, double[] Ys, double Half
         $"{Kind}, half side {HalfSide:R}, {Concrete}: {string.Join(' ', Xs.Zip(Ys, (x, y) => FormattableString.Invariant($"({x:R}, {y:R})")))}");
 }
 
-internal static class Layouts
+internal static class InventedLayouts
 {
     private static readonly string[] Kinds =
         ["single", "row", "column", "grid", "grid with gaps", "moved grid", "circle", "scattered", "clustered", "repeated coordinates"];

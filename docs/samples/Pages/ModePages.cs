@@ -1,0 +1,51 @@
+using ConcreteAttach.Presentation;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Samples.Pages;
+
+/// <summary>The calculation sheets on the pages of the failure modes.</summary>
+internal static class ModePages
+{
+    public static void Write(Fragments fragments)
+    {
+        Sheet(fragments, "tension-steel", ModeExamples.TensionSteel(), "tension/steel");
+        Sheet(fragments, "tension-breakout", ModeExamples.TensionBreakout(), "tension/breakout");
+        Sheet(fragments, "tension-breakout-narrow", ModeExamples.NarrowMember(), "tension/breakout");
+        Sheet(fragments, "pullout-head", ModeExamples.PulloutOfHead(), "tension/pullout");
+        Sheet(fragments, "pullout-hook", ModeExamples.PulloutOfHook(), "tension/pullout");
+        Sheet(fragments, "blowout", ModeExamples.Blowout(), "tension/blowout/+x");
+        Sheet(fragments, "blowout-corner", ModeExamples.BlowoutAtCorner(), "tension/blowout/+x");
+        Sheet(fragments, "shear-steel", ModeExamples.ShearSteel(), "shear/steel");
+        AttachmentVerification rows = ModeExamples.ShearTowardEdge();
+        Sheet(fragments, "shear-breakout-1", rows, "shear/breakout/+x/1");
+        Sheet(fragments, "shear-breakout-2", rows, "shear/breakout/+x/2");
+        Sheet(fragments, "shear-parallel-1", rows, "shear/parallel/+x/1");
+        Sheet(fragments, "shear-breakout-narrow", ModeExamples.NarrowThinMember(), "shear/breakout/+x");
+        AttachmentVerification pryout = ModeExamples.Pryout();
+        Sheet(fragments, "pryout", pryout, "shear/pryout");
+        Sheet(fragments, "pryout-fastener", pryout, "shear/pryout/fastener");
+        Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
+        AttachmentVerification detailing = ModeExamples.Detailing();
+        Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");
+        Sheet(fragments, "detailing-edge", detailing, "detailing/edge");
+        Sheet(fragments, "detailing-thickness", detailing, "detailing/thickness");
+    }
+
+    /// <summary>Writes the sheet of a mode; of the load case that has one.</summary>
+    private static void Sheet(Fragments fragments, string name, AttachmentVerification verification, string id)
+    {
+        FailureMode mode = verification.Modes.Single(m => m.Id == id && m.Sheet is not null);
+        string fasteners = mode.Group.IsEmpty ? "" : $" Fastener{(mode.Group.Length == 1 ? "" : "s")} {string.Join(", ", mode.Group)}.";
+        string reason = mode.Reason is null ? "" : $" {mode.Reason}";
+        string loadCase = mode.LoadCase is null ? "" : $", load case *{mode.LoadCase}*";
+        fragments.Write($"sheet-{name}", $"`{mode.Id}`{loadCase}: **{Words(mode.Status)}**.{reason}{fasteners}\n\n{MarkdownReport.WriteSheet(mode.Sheet!)}");
+    }
+
+    private static string Words(ModeStatus status) => status switch
+    {
+        ModeStatus.Satisfied => "satisfied",
+        ModeStatus.NotSatisfied => "not satisfied",
+        ModeStatus.NotApplicable => "not applicable",
+        _ => "not covered",
+    };
+}
