@@ -65,9 +65,10 @@ internal static class NumberText
     /// <summary>A factor: as a computed number, but 1.0 and 0.70 rather than 1 and 0.7, as the standards print them.</summary>
     public static string Factor(double value)
     {
-        if (value == Math.Round(value) && Math.Abs(value) < 10)
+        double whole = Math.Round(value);
+        if (Math.Abs(whole) < 10 && (Math.Abs(value) < Noise || IsInFull(whole, value)))
         {
-            return value == 0 ? "0.0" : value.ToString("F1", CultureInfo.InvariantCulture);
+            return whole == 0 ? "0.0" : whole.ToString("F1", CultureInfo.InvariantCulture);
         }
 
         // From 100 on, one decimal may be all that four figures leave: 660.6 of 660.57 gets no zero.
@@ -124,8 +125,11 @@ internal static class NumberText
 
         string shorter = rounded.TrimEnd('0').TrimEnd('.');
         double read = double.Parse(shorter.Replace(" ", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
-        return Math.Abs(read - value) <= 1e-12 * Math.Abs(value) ? shorter : rounded;
+        return IsInFull(read, value) ? shorter : rounded;
     }
+
+    /// <summary>Whether a short number says all of a value but the last bits of its double.</summary>
+    private static bool IsInFull(double shown, double value) => Math.Abs(shown - value) <= 1e-12 * Math.Abs(value);
 
     private static string Grouped(string text)
     {

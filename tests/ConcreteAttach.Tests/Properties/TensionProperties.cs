@@ -173,6 +173,19 @@ public sealed class TensionProperties
         }
     }
 
+    // 17.6.2.4: ψ_ed,N reaches 1 at 1.5 h_ef without a step. By hand for one fastener, h_ef = 6: c = 8.7 gives A_Nc = 17.7 · 18 and ψ_ed,N = 0.99.
+    [Fact]
+    public void The_edge_factor_ends_without_a_step()
+    {
+        double nb = 24 * Math.Sqrt(4000) * Math.Pow(6, 1.5);
+        double Strength(double edge) => Assert.Single(Breakouts(Single(6, EdgeDistances.None with { PlusY = Length.FromInches(edge) }))).Nominal!.Value.PoundsForce;
+
+        Assert.Equal(17.7 * 18 / 324 * 0.99 * nb, Strength(8.7), 6);
+        Assert.Equal(nb, Strength(9), 6);
+        Assert.Equal(nb, Strength(9 - 1e-7), nb * 1e-7);
+        Assert.Equal(nb, Strength(20), 6);
+    }
+
     // In a narrow member depth brings no area across it, and ψ_ed falls: by hand, two fasteners 17 in. apart along a strip 8 in. wide,
     // A_Nc = 8 (17 + 3 h); h_ef 6: 8 · 35/324 · (0.7 + 0.3 · 4/9) · 6^1.5 = 10.58; h_ef 7: 8 · 38/441 · (0.7 + 0.3 · 4/10.5) · 7^1.5 = 10.40.
     [Fact]
