@@ -17,9 +17,9 @@ internal static class BenchmarkConfig
     public static IConfig Create() => DefaultConfig.Instance
         .AddJob(Job.Default
             .WithLaunchCount(1)
-            .WithWarmupCount(10)
-            .WithIterationTime(TimeInterval.FromMilliseconds(20))
-            .WithIterationCount(100)
+            .WithWarmupCount(60) // 3 s: until the optimised code is there, also on a busy machine
+            .WithIterationTime(TimeInterval.FromMilliseconds(50))
+            .WithIterationCount(40)
             .AsDefault())
         .AddColumn(StatisticColumn.Min, new FastestRatioColumn())
         .WithSummaryStyle(SummaryStyle.Default.WithMaxParameterColumnWidth(40));

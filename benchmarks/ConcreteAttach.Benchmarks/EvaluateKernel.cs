@@ -34,7 +34,7 @@ internal sealed class EvaluateKernel(AnchorageData data)
         bool isKnown = isTensionKnown && isShearKnown;
         const double gate = 0.2 * (1 + 1e-9);
         double sum = (tensionRatio + shearRatio) / 1.2;
-        results[tension + shear] = isKnown && !(tensionRatio > gate && shearRatio > gate)
+        results[tension + shear] = (isTensionKnown && tensionRatio <= gate) || (isShearKnown && shearRatio <= gate)
             ? KernelResult.Without(FailureModeKind.Interaction, ModeStatus.NotApplicable)
             : KernelResult.OfRatio(FailureModeKind.Interaction, sum, isKnown);
         return tension + shear + 1;

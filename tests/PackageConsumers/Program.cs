@@ -1,7 +1,6 @@
 // The program of someone who installed the package: .ci/run builds it against the packed .nupkg in three ways, runs each
 // and compares what it prints with expected.txt. Numbers are printed with fewer digits than a double has, so that
 // the last bit of a mathematical function of another runtime does not matter.
-using System.Globalization;
 using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
@@ -13,9 +12,6 @@ using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 using UnitsNet;
-
-// A culture with a decimal comma, to show that it does not matter.
-CultureInfo.CurrentCulture = new CultureInfo("de-DE");
 
 // Four studs near an edge, as in PCA Notes on ACI 318, example 34.2 (from memory): φN_sa 38 220 lbf for four, A_Nc 307, N_b 14 490.
 Length half = Length.FromInches(0.5);

@@ -22,8 +22,8 @@ internal static class DistributionRecord
         TracedNumber my = sheet.Given("M_y", loadCase.My.In(system), Dimension.Moment);
         TracedNumber mz = sheet.Given("M_z", loadCase.Mz.In(system), Dimension.Moment);
         TracedNumber count = sheet.Given("n", group.Count, Dimension.None);
-        TracedNumber armX = sheet.Given("r_x", loadCase.At.X.In(system) - group.CentroidX, Dimension.Length, "from the centroid of the fasteners to where the forces act");
-        TracedNumber armY = sheet.Given("r_y", loadCase.At.Y.In(system) - group.CentroidY, Dimension.Length);
+        TracedNumber armX = sheet.Given("r_x", group.ArmX(loadCase.At.X.In(system)), Dimension.Length, "from the centroid of the fasteners to where the forces act");
+        TracedNumber armY = sheet.Given("r_y", group.ArmY(loadCase.At.Y.In(system)), Dimension.Length);
         (TracedNumber mxc, TracedNumber myc) = ElasticDistribution.BendingAtCentroid(sheet, n, mx, my, armX, armY);
         TracedNumber mzc = ElasticDistribution.TorsionAtCentroid(sheet, vx, vy, mz, armX, armY);
         (TracedNumber betaX, TracedNumber betaY) = ElasticDistribution.Slopes(sheet, group, mxc, myc);

@@ -17,15 +17,16 @@ internal static class Interaction
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Name);
-        bool isKnown = tension.IsKnown && shear.IsKnown;
-        if (isKnown && !(Limit.IsBelow(Gate, tension.Value) && Limit.IsBelow(Gate, shear.Value)))
+        // One ratio that is known to be at most 0.2 decides, whatever the other is.
+        bool isTensionSmall = tension.IsKnown && !Limit.IsBelow(Gate, tension.Value);
+        bool isShearSmall = shear.IsKnown && !Limit.IsBelow(Gate, shear.Value);
+        if (isTensionSmall || isShearSmall)
         {
-            writer.WriteWithout(mode, ModeStatus.NotApplicable, Limit.IsBelow(Gate, tension.Value)
-                ? "The shear ratio is at most 0.2 (17.8.2)."
-                : "The tension ratio is at most 0.2 (17.8.2).");
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, isShearSmall ? "The shear ratio is at most 0.2 (17.8.2)." : "The tension ratio is at most 0.2 (17.8.2).");
             return;
         }
 
+        bool isKnown = tension.IsKnown && shear.IsKnown;
         Sheet<T> sheet = writer.NewSheet();
         T n = sheet.Given("r_N", tension.Value, Dimension.None, "highest ratio N_ua / φN_n of the modes in tension");
         T v = sheet.Given("r_V", shear.Value, Dimension.None, "highest ratio V_ua / φV_n of the modes in shear");

@@ -146,17 +146,20 @@ internal readonly record struct GroupForce(double Resultant, double Eccentricity
             return new(Math.Sqrt((x * x) + (y * y)), 0, 0, false);
         }
 
-        double vx = 0, vy = 0, meanX = 0, meanY = 0, reach = 0;
+        double vx = 0, vy = 0, sum = 0, meanX = 0, meanY = 0, reach = 0;
         for (int k = 0; k < members.Length; k++)
         {
             vx += shearX[members[k]];
             vy += shearY[members[k]];
+            sum += Math.Abs(shearX[members[k]]) + Math.Abs(shearY[members[k]]);
             meanX += xs[k] / members.Length;
             meanY += ys[k] / members.Length;
             reach = Math.Max(reach, Math.Max(Math.Abs(xs[k]), Math.Abs(ys[k])));
         }
 
+        // Forces that turn about the centroid add up to nothing but the noise of rounding.
         double resultant = Math.Sqrt((vx * vx) + (vy * vy));
+        resultant = resultant <= 1e-12 * sum ? 0 : resultant;
         if (AreOpposed(members, shearX, shearY))
         {
             return new(resultant, 0, 0, true);

@@ -84,7 +84,7 @@ internal readonly struct PlainNumber(double value) : IFormulaNumber<PlainNumber>
 /// <summary>Powers with a fraction as exponent, by products and roots.</summary>
 internal static class RationalPower
 {
-    /// <summary>x^(numerator/denominator) for x ≥ 0, numerator ≥ 1 and denominator 1, 2 or 3; both constant at the call, so that the JIT keeps one branch.</summary>
+    /// <summary>x^(numerator/denominator) for numerator ≥ 1 and denominator 1, 2 (x ≥ 0) or 3; both constant at the call, so that the JIT keeps one branch.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Of(double x, int numerator, int denominator)
     {

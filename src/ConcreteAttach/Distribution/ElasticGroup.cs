@@ -117,6 +117,12 @@ internal sealed class ElasticGroup
         }
     }
 
+    /// <summary>Distance along x of a place from the centroid; 0 where it is the noise of rounding.</summary>
+    public double ArmX(double place) => Arm(place, CentroidX);
+
+    /// <summary>Distance along y of a place from the centroid; 0 where it is the noise of rounding.</summary>
+    public double ArmY(double place) => Arm(place, CentroidY);
+
     /// <summary>Place of a fastener along x from the centroid.</summary>
     public double X(int index) => _x[index];
 
@@ -146,6 +152,12 @@ internal sealed class ElasticGroup
             Refuse(Math.Abs(DirectionX) >= Math.Abs(DirectionY) ? "Mx" : "My", about, bendingScale, "the line of the fasteners",
                 "0: fasteners on one line carry no moment about that line", system);
         }
+    }
+
+    private double Arm(double place, double centroid)
+    {
+        double arm = place - centroid;
+        return Math.Abs(arm) <= 1e-12 * (Math.Abs(place) + Math.Abs(centroid) + Reach) ? 0 : arm;
     }
 
     private static void Refuse(string name, double moment, double scale, string about, string permitted, MeasurementSystem system)

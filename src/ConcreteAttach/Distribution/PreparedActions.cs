@@ -48,8 +48,8 @@ public readonly struct PreparedActions
         double mx = loadCase.Mx.In(system);
         double my = loadCase.My.In(system);
         double mz = loadCase.Mz.In(system);
-        double armX = loadCase.At.X.In(system) - group.CentroidX;
-        double armY = loadCase.At.Y.In(system) - group.CentroidY;
+        double armX = group.ArmX(loadCase.At.X.In(system));
+        double armY = group.ArmY(loadCase.At.Y.In(system));
         var silent = default(Sheet<PlainNumber>);
         (PlainNumber mxc, PlainNumber myc) = ElasticDistribution.BendingAtCentroid<PlainNumber>(silent, new(n), new(mx), new(my), new(armX), new(armY));
         PlainNumber mzc = ElasticDistribution.TorsionAtCentroid<PlainNumber>(silent, new(vx), new(vy), new(mz), new(armX), new(armY));

@@ -109,7 +109,7 @@ internal static class ReportContent
 
     private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
     {
-        string[] reasons = [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
+        string[] reasons = [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}{(verification.LoadCases.Length > 1 && m.LoadCase is { } name ? $", {name}" : "")}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
         if (reasons.Length > 0)
         {
             blocks.Add(new BulletsBlock(reasons));
