@@ -354,13 +354,14 @@ internal sealed class ShearKernel
         bool isOpposed = false;
         if (hasDemand)
         {
-            double vx = 0, vy = 0, sumX = 0, sumY = 0, torsion = 0;
+            double vx = 0, vy = 0, size = 0, sumX = 0, sumY = 0, torsion = 0;
             for (int k = 0; k < members.Length; k++)
             {
                 double x = _vx[members[k]];
                 double y = _vy[members[k]];
                 vx += x;
                 vy += y;
+                size += Math.Abs(x) + Math.Abs(y);
                 sumX += xs[k];
                 sumY += ys[k];
                 torsion += (xs[k] * y) - (ys[k] * x);
@@ -368,6 +369,7 @@ internal sealed class ShearKernel
 
             double squared = (vx * vx) + (vy * vy);
             resultant = Math.Sqrt(squared);
+            resultant = resultant <= 1e-12 * size ? 0 : resultant;
             isOpposed = members.Length > 1 && AreOpposed(members);
             if (!isOpposed)
             {
