@@ -56,7 +56,7 @@ public class RecordingBenchmarks
     public string MarkdownOfReport() => MarkdownReport.Write(_verification);
 }
 
-/// <summary>One line of JSON in, one line of JSON out: reading, verifying, and writing with the sheets of the governing load case.</summary>
+/// <summary>One line of JSON in, one line of JSON out: reading, verifying, and writing with the steps of every mode.</summary>
 [MemoryDiagnoser]
 public class JsonBenchmarks
 {
