@@ -8,6 +8,9 @@ namespace ConcreteAttach.Aci318;
 /// <summary>17.6.2 Concrete breakout strength of anchors in tension.</summary>
 internal static class ConcreteBreakoutTension
 {
+    /// <summary>Why breakout and pryout are not covered for thick fasteners.</summary>
+    public const string TooThick = "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).";
+
     public static readonly ModeName Name = new(FailureModeKind.ConcreteBreakoutTension, "17.6.2", "phi N_cb", "N_ua_g");
 
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>

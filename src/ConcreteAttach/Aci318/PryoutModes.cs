@@ -159,7 +159,7 @@ internal readonly record struct GroupForce(double Resultant, double Eccentricity
 
         // Forces that turn about the centroid add up to nothing but the noise of rounding.
         double resultant = Math.Sqrt((vx * vx) + (vy * vy));
-        resultant = resultant <= 1e-12 * sum ? 0 : resultant;
+        resultant = Limit.WithoutNoise(resultant, sum);
         if (AreOpposed(members, shearX, shearY))
         {
             return new(resultant, 0, 0, true);
@@ -173,8 +173,7 @@ internal readonly record struct GroupForce(double Resultant, double Eccentricity
 
         double ex = Math.Abs(torsion * vy) / (resultant * resultant);
         double ey = Math.Abs(torsion * vx) / (resultant * resultant);
-        double noise = 1e-12 * reach;
-        return new(resultant, ex <= noise ? 0 : ex, ey <= noise ? 0 : ey, false);
+        return new(resultant, Limit.WithoutNoise(ex, reach), Limit.WithoutNoise(ey, reach), false);
     }
 
     /// <summary>

@@ -9,12 +9,15 @@ internal static class Pullout
 {
     public static readonly ModeName Name = new(FailureModeKind.Pullout, "17.6.3", "phi N_pn", "N_ua_i", "most loaded fastener");
 
+    /// <summary>Why modes of the head are not covered where it is not known.</summary>
+    public const string HeadUnknown = "The bearing area of the head is not known: give bearingArea.";
+
     /// <summary>Why a hook is not covered; null where it is.</summary>
     public static string? NotCovered(AnchorageData data)
     {
         if (data.IsHeaded)
         {
-            return double.IsNaN(data.BearingArea) ? "The bearing area of the head is not known: give bearingArea." : null;
+            return double.IsNaN(data.BearingArea) ? HeadUnknown : null;
         }
 
         return Limit.IsBelow(data.HookExtension, 3 * data.Diameter) ? "The hook extension e_h is less than 3 d_a (17.6.3.2.2)." : null;

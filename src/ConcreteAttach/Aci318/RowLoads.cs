@@ -177,7 +177,7 @@ internal ref struct RowLoads
             _side.IsAlongX() ? concrete.Top - last : concrete.Right - last,
             last - first,
             largestGap,
-            eccentricity <= 1e-12 * reach ? 0 : eccentricity,
+            Limit.WithoutNoise(eccentricity, reach),
             _isParallel,
             part.IsWeldedStud);
     }

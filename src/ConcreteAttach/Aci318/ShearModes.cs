@@ -38,9 +38,8 @@ internal static class ShearModes
         Steel(data, resultants[most], most, writer);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
-            const string reason = "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).";
-            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), resultants[most] > 0, reason);
-            writer.WriteGap(new ModeLabel(Pryout.OfGroup), resultants[most] > 0, reason);
+            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(Pryout.OfGroup), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
         }
         else
         {

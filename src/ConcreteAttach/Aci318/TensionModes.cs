@@ -9,7 +9,7 @@ namespace ConcreteAttach.Aci318;
 internal static class TensionModes
 {
     /// <summary>A force below this share of the largest one of the load case is no force.</summary>
-    internal const double LeastShare = 1e-9;
+    internal const double LeastShare = Limit.Tolerance;
 
     /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
     public static int ScratchLength(int count) =>
@@ -65,7 +65,7 @@ internal static class TensionModes
         var mode = new ModeLabel(ConcreteBreakoutTension.Name);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
-            writer.WriteGap(mode, fasteners.HasDemand, "The diameter exceeds the largest one that the breakout formulas cover (17.3.2).");
+            writer.WriteGap(mode, fasteners.HasDemand, ConcreteBreakoutTension.TooThick);
             return;
         }
 
@@ -155,7 +155,7 @@ internal static class TensionModes
             }
             else if (double.IsNaN(data.BearingArea))
             {
-                writer.WriteGap(mode with { Side = side }, fasteners.HasDemand, "The bearing area of the head is not known: give bearingArea.");
+                writer.WriteGap(mode with { Side = side }, fasteners.HasDemand, Pullout.HeadUnknown);
             }
             else
             {

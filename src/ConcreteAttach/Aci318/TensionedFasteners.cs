@@ -1,3 +1,4 @@
+using ConcreteAttach.Calculation;
 using System.Runtime.CompilerServices;
 using ConcreteAttach.Geometry;
 
@@ -137,6 +138,6 @@ internal readonly ref struct TensionedFasteners
     private static double UnlessNoise(double difference, double low, double high)
     {
         double size = Math.Abs(difference);
-        return size <= 1e-12 * Math.Max(Math.Abs(low), Math.Abs(high)) ? 0 : size;
+        return Limit.WithoutNoise(size, Math.Max(Math.Abs(low), Math.Abs(high)));
     }
 }

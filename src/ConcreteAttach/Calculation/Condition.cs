@@ -43,6 +43,13 @@ internal static class Limit
     /// <summary>Two numbers that differ by no more than this share of their size count as equal: a limit is met within it.</summary>
     public const double Tolerance = 1e-9;
 
+    /// <summary>A difference below this share of the numbers it was taken from is the noise of their rounding.</summary>
+    public const double Noise = 1e-12;
+
+    /// <summary>A size of 0 or more, or 0 where it is noise against <paramref name="scale"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double WithoutNoise(double size, double scale) => size <= Noise * scale ? 0 : size;
+
     /// <summary>
     /// True if <paramref name="a"/> is less than <paramref name="b"/> by more than the tolerance. False with NaN. Either may be +∞, the distance
     /// to an edge that is not there: every finite number is below it.

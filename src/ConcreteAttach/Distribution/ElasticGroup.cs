@@ -23,7 +23,7 @@ internal enum GroupShape
 internal sealed class ElasticGroup
 {
     /// <summary>Two lengths or moments within this share of the scale at hand count as equal.</summary>
-    private const double Tolerance = 1e-9;
+    private const double Tolerance = Limit.Tolerance;
 
     private readonly double[] _x;
     private readonly double[] _y;
@@ -59,7 +59,7 @@ internal sealed class ElasticGroup
         }
 
         Reach = farthest;
-        if (Math.Abs(SumXy) <= 1e-12 * Math.Sqrt(SumX2 * SumY2))
+        if (Limit.WithoutNoise(Math.Abs(SumXy), Math.Sqrt(SumX2 * SumY2)) == 0)
         {
             SumXy = 0;
         }
@@ -157,7 +157,7 @@ internal sealed class ElasticGroup
     private double Arm(double place, double centroid)
     {
         double arm = place - centroid;
-        return Math.Abs(arm) <= 1e-12 * (Math.Abs(place) + Math.Abs(centroid) + Reach) ? 0 : arm;
+        return Limit.WithoutNoise(Math.Abs(arm), Math.Abs(place) + Math.Abs(centroid) + Reach) == 0 ? 0 : arm;
     }
 
     private static void Refuse(string name, double moment, double scale, string about, string permitted, MeasurementSystem system)

@@ -39,7 +39,7 @@ public readonly struct ModeResult
     /// <summary>Strength reduction factor φ: design strength over nominal strength. NaN where there is no strength.</summary>
     public double Factor { get; }
 
-    /// <summary>Demand over design strength. NaN where the mode is not applicable or not covered.</summary>
+    /// <summary>Demand over design strength. NaN where the mode has none. An interaction that is not covered carries the sum of the ratios that are known.</summary>
     public double Utilization { get; }
 
     /// <summary>Nominal strength; of the group for group modes, of one fastener for steel and pullout.</summary>
