@@ -1,5 +1,5 @@
-using ConcreteAttach.Calculation;
 using System.Runtime.CompilerServices;
+using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 
 namespace ConcreteAttach.Aci318;
