@@ -40,12 +40,18 @@ public sealed class Aci318Edition
         DensityAllLightweight = 100,
         DensityNormalweight = 135,
         DensitySlope = 0.0075,
+        SteelModulus = 29_000_000,
+        ModulusOfNormalweight = 57_000,
+        ModulusByDensity = 33,
+        DensityOfModulusFrom = 90,
+        DensityOfModulusTo = 160,
     };
 
     /// <summary>ACI 318-19 with the SI constants of ACI 318M-19.</summary>
     /// <remarks>
     /// k_c, the deep breakout, blowout, shear and steel constants and the limits of strength, diameter and embedment were read in secondary notes on
-    /// ACI 318M-19; the limits of welded studs, density and pryout are from memory.
+    /// ACI 318M-19; the limits of welded studs, density and pryout and
+    /// the elastic moduli are from memory.
     /// </remarks>
     public static readonly Aci318Edition Si2019 = new("ACI 318-19", "SI", MeasurementSystem.NewtonMillimetre)
     {
@@ -67,6 +73,11 @@ public sealed class Aci318Edition
         DensityAllLightweight = 1600,
         DensityNormalweight = 2160,
         DensitySlope = 0.00047,
+        SteelModulus = 200_000,
+        ModulusOfNormalweight = 4_700,
+        ModulusByDensity = 0.043,
+        DensityOfModulusFrom = 1_440,
+        DensityOfModulusTo = 2_560,
     };
 
     /// <summary>The standard's designation, such as <c>ACI 318-19</c>.</summary>
@@ -131,4 +142,19 @@ public sealed class Aci318Edition
 
     /// <summary>λ per unit of density between the two (Table 19.2.4.1(b)).</summary>
     internal double DensitySlope { get; private init; }
+
+    /// <summary>E_s (20.2.2.2).</summary>
+    internal double SteelModulus { get; private init; }
+
+    /// <summary>Coefficient of E_c of normalweight concrete (19.2.2.1b).</summary>
+    internal double ModulusOfNormalweight { get; private init; }
+
+    /// <summary>Coefficient of E_c by density (19.2.2.1a).</summary>
+    internal double ModulusByDensity { get; private init; }
+
+    /// <summary>Least density for which 19.2.2.1a gives E_c.</summary>
+    internal double DensityOfModulusFrom { get; private init; }
+
+    /// <summary>Largest density for which 19.2.2.1a gives E_c.</summary>
+    internal double DensityOfModulusTo { get; private init; }
 }

@@ -58,7 +58,8 @@ internal sealed class AnchorageData
         Y = [.. attachment.Layout.Positions.Select(p => p.Y.In(system))];
         RequireInside(attachment, _concrete, X, Y);
         RequireApart(X, Y, system);
-        Elastic = new ElasticGroup(X, Y);
+        Plate = attachment.Plate is { } plate ? new PlateData(plate, X.Length, Embedment, system) : null;
+        Distribution = PlateData.Distribution(this, Plate);
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
         Edges = [.. ConcreteSides.All.Where(side => double.IsFinite(Layouts.EdgeDistance(_concrete, _extent, side)))];
@@ -162,7 +163,14 @@ internal sealed class AnchorageData
     /// <summary>The numbers of all fasteners.</summary>
     public int[] All { get; }
 
-    public ElasticGroup Elastic { get; }
+    /// <summary>The plate that joins the fasteners; null without one.</summary>
+    public PlateData? Plate { get; }
+
+    /// <summary>Whether the plate stands off the concrete without grout.</summary>
+    public bool IsStandOff => Plate is { IsInContact: false };
+
+    /// <summary>How forces reach the fasteners.</summary>
+    public FastenerDistribution Distribution { get; }
 
     /// <summary>The rectangle about all fasteners.</summary>
     public ref readonly Rectangle Extent => ref _extent;

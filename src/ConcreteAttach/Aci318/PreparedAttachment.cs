@@ -44,7 +44,7 @@ public sealed class PreparedAttachment
     {
         _attachment = attachment;
         _data = new AnchorageData(attachment, edition, options);
-        ModeCapacity = TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 1;
+        ModeCapacity = TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2;
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -53,7 +53,7 @@ public sealed class PreparedAttachment
 
     /// <summary>Checks a load case and converts it once: the form that <see cref="Evaluate"/> takes.</summary>
     /// <param name="loadCase">The load case, in strength design.</param>
-    /// <exception cref="InputException">Another safety format, or a moment that the fasteners cannot carry without contact.</exception>
+    /// <exception cref="InputException">Another safety format, or a moment or shear that the fasteners cannot carry.</exception>
     public PreparedActions Prepare(LoadCase loadCase)
     {
         ArgumentNullException.ThrowIfNull(loadCase);
@@ -62,7 +62,7 @@ public sealed class PreparedAttachment
             throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "factored loads (strength design): the strengths of ACI 318 are design strengths");
         }
 
-        return PreparedActions.Of(loadCase, _data.Elastic, _data.Edition.System);
+        return PreparedActions.Of(loadCase, _data.Distribution, _data.Edition.System);
     }
 
     /// <summary>Evaluates all strength modes for one load case. Allocates nothing.</summary>
@@ -112,6 +112,7 @@ public sealed class PreparedAttachment
         var modes = ImmutableArray.CreateBuilder<FailureMode>();
         var forces = ImmutableArray.CreateBuilder<FastenerForces>(cases.Length * _data.Count);
         var distribution = ImmutableArray.CreateBuilder<DistributionSheet>();
+        var contacts = ImmutableArray.CreateBuilder<ContactState>();
         var notices = new List<string>();
         var results = new ModeResult[ModeCapacity];
         double[] perFastener = new double[3 * _data.Count];
@@ -124,6 +125,12 @@ public sealed class PreparedAttachment
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
             AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name);
             AddForces(forces, perFastener, loadCase.Name);
+            if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
+            {
+                contacts.Add(contact);
+                notices.AddRange(ContactRecord.Notices(_data, contact).Where(n => !notices.Contains(n)));
+            }
+
             notices.AddRange(trace.Notices.Where(n => !notices.Contains(n)));
             if (isShown(loadCase.Name))
             {
@@ -138,7 +145,7 @@ public sealed class PreparedAttachment
         AddModes(modes, results.AsSpan(0, progress.Count), detailing, null);
 
         return new AttachmentVerification(
-            _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(),
+            _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
             Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. notices]);
     }
 
@@ -166,19 +173,24 @@ public sealed class PreparedAttachment
         Span<double> tension = memory.Doubles(count);
         Span<double> shearX = memory.Doubles(count);
         Span<double> shearY = memory.Doubles(count);
-        _data.Elastic.Tensions(actions, tension);
-        _data.Elastic.Shears(actions, shearX, shearY);
+        _data.Distribution.Tensions(actions, tension);
+        _data.Distribution.Shears(actions, shearX, shearY);
         if (!perFastener.IsEmpty)
         {
             tension.CopyTo(perFastener);
             shearX.CopyTo(perFastener[count..]);
             shearY.CopyTo(perFastener[(2 * count)..]);
-            Remarks.OfForces(tension, writer);
+            Remarks.OfForces(_data, tension, writer);
         }
 
         HighestRatio tensionRatio = TensionModes.Write(_data, tension, writer, memory.Rest);
         HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, writer, memory.Rest);
         Interaction.Write(_data, tensionRatio, shearRatio, writer);
+        if (_data.IsStandOff)
+        {
+            StandOff.Write(tension, writer);
+        }
+
         if (rented is not null)
         {
             ArrayPool<double>.Shared.Return(rented);

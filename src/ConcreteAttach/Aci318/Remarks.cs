@@ -16,11 +16,16 @@ internal static class Remarks
         var assumptions = new List<string>
         {
             $"{data.Edition.Standard} chapter 17 with its {data.Edition.Constants} constants; strength design, factored loads.",
-            "The attached part is stiff and passes its forces to the fasteners elastically, without contact pressure; its own strength is not checked here.",
+            Distribution(data),
             member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
             $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",
             data.IsTorqued ? "The fasteners are torqued." : "The fasteners are not torqued.",
         };
+        if (data.Plate is { } plate)
+        {
+            assumptions.AddRange(OfPlate(plate));
+        }
+
         if (member.Cover is null)
         {
             assumptions.Add($"Cover {QuantityText.Format(ConcreteMember.DefaultCover)} (not given; Table 20.5.1.3.1, not exposed to weather; cast against earth it is 3 in).");
@@ -59,7 +64,7 @@ internal static class Remarks
     }
 
     /// <summary>Notices that the forces of a load case call for.</summary>
-    public static void OfForces<T>(ReadOnlySpan<double> tension, in ModeWriter<T> writer)
+    public static void OfForces<T>(AnchorageData data, ReadOnlySpan<double> tension, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         double largest = 0;
@@ -70,9 +75,52 @@ internal static class Remarks
             lowest = Math.Min(lowest, force);
         }
 
-        if (lowest < -TensionModes.LeastShare * largest)
+        if (!data.IsStandOff && lowest < -TensionModes.LeastShare * largest)
         {
             writer.Notice("Some fasteners are in compression by elastic theory without contact: shown, not checked, and not passed on to the concrete.");
+        }
+    }
+
+    private static string Distribution(AnchorageData data) => data.Plate?.Plate.Contact switch
+    {
+        PlateContact.StrainCompatibility =>
+            "The plate is rigid: plane sections, fasteners in tension only, the concrete in compression only, strains of both compatible as in a reinforced section; the strength of the plate is not checked here.",
+        PlateContact.ElasticBed =>
+            "The plate is rigid: plane sections, fasteners as springs in tension only, the concrete as an elastic bed in compression only; the strength of the plate is not checked here.",
+        PlateContact.StandOff =>
+            "The plate is rigid and stands off the concrete without grout: elastic forces without contact pressure; the strength of the plate is not checked here.",
+        _ => "The attached part is stiff and passes its forces to the fasteners elastically, without contact pressure; its own strength is not checked here.",
+    };
+
+    private static IEnumerable<string> OfPlate(PlateData plate)
+    {
+        BasePlate given = plate.Plate;
+        if (plate.IsInContact && !plate.HasModularRatio)
+        {
+            yield return "Modular ratio E_s/E_c from 19.2.2.1 and 20.2.2.2 (not given).";
+        }
+
+        if (given.Contact == PlateContact.ElasticBed && given.StretchLength is null)
+        {
+            yield return "The fasteners stretch over their effective embedment (stretch length not given).";
+        }
+
+        yield return given.PryingAllowance > 0
+            ? $"Prying: the tension from equilibrium times {QuantityText.Format(1 + given.PryingAllowance)}, as given."
+            : "No allowance for prying.";
+        if (given.Holes.Any(hole => hole != PlateHole.Standard))
+        {
+            yield return "Fasteners in oversize holes take no shear, those in slotted holes none along the slot.";
+        }
+
+        if (plate.IsInContact)
+        {
+            if (given.Thickness is null || given.Yield is null || given.Profile is null)
+            {
+                yield return "Whether the plate may count as rigid was not tested: that takes its thickness, its yield strength and the place of the attached profile.";
+            }
+
+            yield return "Friction under the plate is not counted: chapter 17 has no rule for it.";
         }
     }
 

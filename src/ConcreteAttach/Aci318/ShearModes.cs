@@ -65,6 +65,12 @@ internal static class ShearModes
             return;
         }
 
+        if (data.IsStandOff)
+        {
+            writer.WriteGap(mode, demand > 0, StandOff.Shear);
+            return;
+        }
+
         Sheet<T> sheet = writer.NewSheet();
         T nominal = SteelShear.NominalStrength(sheet, data);
         T phi = StrengthReduction.SteelShear(sheet, data);

@@ -18,4 +18,7 @@ public sealed record Attachment(ConcreteMember Concrete, CastInFastener Fastener
 
     /// <summary>Where the fasteners stand.</summary>
     public FastenerLayout Layout { get; } = Layout ?? throw new ArgumentNullException(nameof(Layout));
+
+    /// <summary>The plate that joins the fasteners; null: forces reach them by elastic theory without contact.</summary>
+    public BasePlate? Plate { get; init; }
 }

@@ -19,8 +19,8 @@ internal static class ElasticDistribution
             sheet.Step("M_x_c", mx + (n * armY), Dimension.Moment, Source),
             sheet.Step("M_y_c", my - (n * armX), Dimension.Moment, Source));
 
-    /// <summary>Torsion about the centroid: M + r × F, with F in the surface.</summary>
-    public static T TorsionAtCentroid<T>(Sheet<T> sheet, T vx, T vy, T mz, T armX, T armY)
+    /// <summary>Torsion about the shear centre, with standard holes the centroid: M + r × F, with F in the surface.</summary>
+    public static T TorsionAtCentre<T>(Sheet<T> sheet, T vx, T vy, T mz, T armX, T armY)
         where T : struct, IFormulaNumber<T> =>
         sheet.Step("M_z_c", mz + (armX * vy) - (armY * vx), Dimension.Moment, Source);
 
@@ -65,26 +65,27 @@ internal static class ElasticDistribution
     public static T Tension<T>(T mean, T betaX, T betaY, T x, T y)
         where T : struct, IFormulaNumber<T> => mean + (betaY * y) - (betaX * x);
 
-    /// <summary>Twist: shear per unit of distance from the centroid.</summary>
-    public static T Twist<T>(Sheet<T> sheet, ElasticGroup group, T mz)
+    /// <summary>Twist: shear per unit of distance from the shear centre.</summary>
+    public static T Twist<T>(Sheet<T> sheet, ShearGroup group, T mz)
         where T : struct, IFormulaNumber<T>
     {
-        if (group.Shape == GroupShape.Single)
+        if (group.TakesNoTorsion)
         {
             return T.Literal(0);
         }
 
-        T sxx = Sheet<T>.Named("S_xx", group.SumX2, Dimension.Area);
-        T syy = Sheet<T>.Named("S_yy", group.SumY2, Dimension.Area);
+        (string sxxId, string syyId) = group.AllTakeBoth ? ("S_xx", "S_yy") : ("S_xx_V", "S_yy_V");
+        T sxx = sheet.Given(sxxId, group.SumX2, Dimension.Area, group.AllTakeBoth ? "Σx² about the centroid" : "Σx² about the shear centre, over the fasteners that take shear along y");
+        T syy = sheet.Given(syyId, group.SumY2, Dimension.Area, group.AllTakeBoth ? "Σy² about the centroid" : "Σy² about the shear centre, over the fasteners that take shear along x");
         return sheet.Step("theta", mz / (sxx + syy), Dimension.ForcePerLength, Source);
     }
 
-    /// <summary>Shear along x on the fastener at (x, y) from the centroid.</summary>
+    /// <summary>Shear along x on the fastener at (x, y) from the shear centre.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShearX<T>(T mean, T twist, T y)
         where T : struct, IFormulaNumber<T> => mean - (twist * y);
 
-    /// <summary>Shear along y on the fastener at (x, y) from the centroid.</summary>
+    /// <summary>Shear along y on the fastener at (x, y) from the shear centre.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShearY<T>(T mean, T twist, T x)
         where T : struct, IFormulaNumber<T> => mean + (twist * x);

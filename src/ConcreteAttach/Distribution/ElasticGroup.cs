@@ -3,13 +3,13 @@ using ConcreteAttach.Quantities;
 
 namespace ConcreteAttach.Distribution;
 
-/// <summary>How the fasteners of a layout lie, which decides the moments that they can carry without contact.</summary>
+/// <summary>How the fasteners of a layout lie, which decides the bending moments that they can carry without contact.</summary>
 internal enum GroupShape
 {
-    /// <summary>One fastener: no moment at all.</summary>
+    /// <summary>One fastener: no moment.</summary>
     Single,
 
-    /// <summary>Fasteners on one line: a moment that varies along it, and torsion.</summary>
+    /// <summary>Fasteners on one line: a moment that varies along it.</summary>
     Line,
 
     /// <summary>Any other layout.</summary>
@@ -18,7 +18,7 @@ internal enum GroupShape
 
 /// <summary>
 /// The fasteners of a layout as an elastic group under a rigid attached part without contact: each carries N/n plus its share of
-/// the moments, in proportion to its place. Common to all methods.
+/// the bending moments, in proportion to its place. Common to all methods.
 /// </summary>
 internal sealed class ElasticGroup
 {
@@ -104,19 +104,6 @@ internal sealed class ElasticGroup
         }
     }
 
-    /// <summary>The shear on each fastener, from the forces and the torsion about the centroid.</summary>
-    public void Shears(in PreparedActions actions, Span<double> shearX, Span<double> shearY)
-    {
-        PlainNumber twist = ElasticDistribution.Twist(default(Sheet<PlainNumber>), this, new(actions.Mz));
-        var meanX = new PlainNumber(actions.Vx / Count);
-        var meanY = new PlainNumber(actions.Vy / Count);
-        for (int i = 0; i < shearX.Length; i++)
-        {
-            shearX[i] = ElasticDistribution.ShearX(meanX, twist, new(_y[i])).Value;
-            shearY[i] = ElasticDistribution.ShearY(meanY, twist, new(_x[i])).Value;
-        }
-    }
-
     /// <summary>Distance along x of a place from the centroid; 0 where it is the noise of rounding.</summary>
     public double ArmX(double place) => Arm(place, CentroidX);
 
@@ -132,18 +119,15 @@ internal sealed class ElasticGroup
     /// <summary>Refuses a moment that the fasteners cannot carry without contact.</summary>
     /// <param name="mx">Moment about x through the centroid.</param>
     /// <param name="my">Moment about y through the centroid.</param>
-    /// <param name="mz">Torsion about the centroid.</param>
     /// <param name="bendingScale">Size of the moments before the transfer to the centroid, for the tolerance.</param>
-    /// <param name="torsionScale">The same for the torsion.</param>
     /// <param name="system">Unit system of the numbers, for the message.</param>
     /// <exception cref="InputException">Such a moment.</exception>
-    public void RequireCarried(double mx, double my, double mz, double bendingScale, double torsionScale, MeasurementSystem system)
+    public void RequireCarried(double mx, double my, double bendingScale, MeasurementSystem system)
     {
         if (Shape == GroupShape.Single)
         {
             Refuse("Mx", mx, bendingScale, "the one fastener", "0: a single fastener carries no moment; let the forces act at its axis (at), or add fasteners", system);
             Refuse("My", my, bendingScale, "the one fastener", "0: a single fastener carries no moment; let the forces act at its axis (at), or add fasteners", system);
-            Refuse("Mz", mz, torsionScale, "the one fastener", "0: a single fastener carries no torsion; let the forces act at its axis (at), or add fasteners", system);
         }
         else if (Shape == GroupShape.Line)
         {

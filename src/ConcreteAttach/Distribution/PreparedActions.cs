@@ -5,7 +5,7 @@ using ConcreteAttach.Quantities;
 namespace ConcreteAttach.Distribution;
 
 /// <summary>
-/// The actions of a load case, checked, in the units of the method and moved to the centroid of the fasteners: what the fast path takes.
+/// The actions of a load case, checked, in the units of the method and with bending moved to the centroid of the fasteners and torsion to the centre of those that take shear: what the fast path takes.
 /// </summary>
 public readonly struct PreparedActions
 {
@@ -38,28 +38,33 @@ public readonly struct PreparedActions
         ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz)
         : throw new InputException(nameof(factor), QuantityText.Format(factor), "a finite number");
 
-    /// <summary>Moves the actions from where they act to the centroid: M + r × F.</summary>
-    /// <exception cref="InputException">A moment that the fasteners cannot carry without contact.</exception>
-    internal static PreparedActions Of(LoadCase loadCase, ElasticGroup group, MeasurementSystem system)
+    /// <summary>Moves the actions from where they act to the centroid, and for torsion to the shear centre: M + r × F.</summary>
+    /// <exception cref="InputException">A moment or a shear that the fasteners cannot carry.</exception>
+    internal static PreparedActions Of(LoadCase loadCase, FastenerDistribution distribution, MeasurementSystem system)
     {
+        ElasticGroup group = distribution.Elastic;
+        ShearGroup shear = distribution.Shear;
         double n = loadCase.N.In(system);
         double vx = loadCase.Vx.In(system);
         double vy = loadCase.Vy.In(system);
         double mx = loadCase.Mx.In(system);
         double my = loadCase.My.In(system);
         double mz = loadCase.Mz.In(system);
-        double armX = group.ArmX(loadCase.At.X.In(system));
-        double armY = group.ArmY(loadCase.At.Y.In(system));
+        double atX = loadCase.At.X.In(system);
+        double atY = loadCase.At.Y.In(system);
         var silent = default(Sheet<PlainNumber>);
-        (PlainNumber mxc, PlainNumber myc) = ElasticDistribution.BendingAtCentroid<PlainNumber>(silent, new(n), new(mx), new(my), new(armX), new(armY));
-        PlainNumber mzc = ElasticDistribution.TorsionAtCentroid<PlainNumber>(silent, new(vx), new(vy), new(mz), new(armX), new(armY));
+        (PlainNumber mxc, PlainNumber myc) = ElasticDistribution.BendingAtCentroid<PlainNumber>(silent, new(n), new(mx), new(my), new(group.ArmX(atX)), new(group.ArmY(atY)));
+        PlainNumber mzc = ElasticDistribution.TorsionAtCentre<PlainNumber>(silent, new(vx), new(vy), new(mz), new(shear.ArmX(atX)), new(shear.ArmY(atY)));
         var actions = new PreparedActions(n, vx, vy, mxc.Value, myc.Value, mzc.Value);
 
         // Lever arms are differences of positions: their rounding is relative to the positions, not to the arm.
-        double arm = Math.Abs(loadCase.At.X.In(system)) + Math.Abs(loadCase.At.Y.In(system)) + Math.Abs(group.CentroidX) + Math.Abs(group.CentroidY) + group.Reach;
-        double bendingScale = Math.Abs(mx) + Math.Abs(my) + (Math.Abs(n) * arm);
-        double torsionScale = Math.Abs(mz) + ((Math.Abs(vx) + Math.Abs(vy)) * arm);
-        group.RequireCarried(actions.Mx, actions.My, actions.Mz, bendingScale, torsionScale, system);
+        double arm = Math.Abs(atX) + Math.Abs(atY) + Math.Abs(group.CentroidX) + Math.Abs(group.CentroidY) + group.Reach;
+        if (distribution.Plate is null)
+        {
+            group.RequireCarried(actions.Mx, actions.My, Math.Abs(mx) + Math.Abs(my) + (Math.Abs(n) * arm), system);
+        }
+
+        shear.RequireCarried(vx, vy, actions.Mz, Math.Abs(mz) + ((Math.Abs(vx) + Math.Abs(vy)) * arm), system);
         return actions;
     }
 }

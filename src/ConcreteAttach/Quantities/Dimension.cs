@@ -26,4 +26,7 @@ public enum Dimension
 
     /// <summary>A density: lb/ft³ or kg/m³.</summary>
     Density,
+
+    /// <summary>A stress per length: psi/in or MPa/mm.</summary>
+    StressPerLength,
 }

@@ -60,6 +60,9 @@ internal sealed record Unit(string Text, Dimension Dimension, MeasurementSystem 
     public static readonly Unit PoundForcePerInch = new("lbf/in", Dimension.ForcePerLength, MeasurementSystem.PoundInch);
     public static readonly Unit NewtonPerMillimetre = new("N/mm", Dimension.ForcePerLength, MeasurementSystem.NewtonMillimetre);
 
+    public static readonly Unit PsiPerInch = new("psi/in", Dimension.StressPerLength, MeasurementSystem.PoundInch);
+    public static readonly Unit MegapascalPerMillimetre = new("MPa/mm", Dimension.StressPerLength, MeasurementSystem.NewtonMillimetre);
+
     public static readonly Unit PoundPerCubicFoot = new("lb/ft3", Dimension.Density, MeasurementSystem.PoundInch);
     public static readonly Unit KilogramPerCubicMetre = new("kg/m3", Dimension.Density, MeasurementSystem.NewtonMillimetre);
 
@@ -89,6 +92,8 @@ internal sealed record Unit(string Text, Dimension Dimension, MeasurementSystem 
         (Dimension.Moment, _) => NewtonMillimetre,
         (Dimension.ForcePerLength, MeasurementSystem.PoundInch) => PoundForcePerInch,
         (Dimension.ForcePerLength, _) => NewtonPerMillimetre,
+        (Dimension.StressPerLength, MeasurementSystem.PoundInch) => PsiPerInch,
+        (Dimension.StressPerLength, _) => MegapascalPerMillimetre,
         (Dimension.Density, MeasurementSystem.PoundInch) => PoundPerCubicFoot,
         (Dimension.Density, _) => KilogramPerCubicMetre,
         _ => null,
@@ -114,6 +119,7 @@ internal sealed record Unit(string Text, Dimension Dimension, MeasurementSystem 
             Dimension.Stress => toMetric ? own * MegapascalsPerPsi : own / MegapascalsPerPsi,
             Dimension.Moment => toMetric ? own * NewtonMillimetresPerPoundInch : own / NewtonMillimetresPerPoundInch,
             Dimension.ForcePerLength => toMetric ? own * NewtonsPerPoundForce * 5 / MillimetresPerFiveInches : own * MillimetresPerFiveInches / 5 / NewtonsPerPoundForce,
+            Dimension.StressPerLength => toMetric ? own * MegapascalsPerPsi * 5 / MillimetresPerFiveInches : own * MillimetresPerFiveInches / 5 / MegapascalsPerPsi,
             Dimension.Density => toMetric ? own * KilogramsPerCubicMetrePerPcf : own / KilogramsPerCubicMetrePerPcf,
             _ => own,
         };

@@ -21,7 +21,7 @@ public sealed class AttachmentVerification
     /// <exception cref="InputException">Modes of different safety formats.</exception>
     internal AttachmentVerification(
         string method, string constants, MeasurementSystem system, Attachment attachment, ImmutableArray<LoadCase> loadCases, ImmutableArray<FailureMode> modes, ImmutableArray<FastenerForces> forces,
-        ImmutableArray<DistributionSheet> distribution, ImmutableArray<string> assumptions, ImmutableArray<string> notices)
+        ImmutableArray<DistributionSheet> distribution, ImmutableArray<ContactState> contacts, ImmutableArray<string> assumptions, ImmutableArray<string> notices)
     {
         Method = method;
         Constants = constants;
@@ -31,6 +31,7 @@ public sealed class AttachmentVerification
         Modes = modes;
         Forces = forces;
         Distribution = distribution;
+        Contacts = contacts;
         Assumptions = assumptions;
         Notices = notices;
         foreach (FailureMode mode in modes)
@@ -83,6 +84,9 @@ public sealed class AttachmentVerification
 
     /// <summary>How the forces reach the fasteners, for the load cases whose sheets were asked for.</summary>
     public ImmutableArray<DistributionSheet> Distribution { get; }
+
+    /// <summary>How the plate bears on the concrete in each load case; empty without a plate in contact.</summary>
+    public ImmutableArray<ContactState> Contacts { get; }
 
     /// <summary>What was assumed because the input does not say it, and which reading of the standard was taken.</summary>
     public ImmutableArray<string> Assumptions { get; }

@@ -35,6 +35,9 @@ public enum FailureModeKind
     /// <summary>Tension and shear together.</summary>
     Interaction,
 
+    /// <summary>Compression on fasteners under a plate that stands off the concrete.</summary>
+    StandOffCompression,
+
     /// <summary>Least spacing of the fasteners.</summary>
     Spacing,
 
@@ -63,6 +66,7 @@ internal static class FailureModeIds
             FailureModeKind.Pryout => "shear/pryout",
             FailureModeKind.PryoutOfFastener => "shear/pryout/fastener",
             FailureModeKind.Interaction => "interaction",
+            FailureModeKind.StandOffCompression => "compression/stand-off",
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
             _ => "detailing/thickness",
@@ -86,6 +90,7 @@ internal static class FailureModeIds
             FailureModeKind.Pryout => "Concrete pryout in shear",
             FailureModeKind.PryoutOfFastener => "Concrete pryout in shear of the most loaded fastener",
             FailureModeKind.Interaction => "Tension and shear together",
+            FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",
             _ => "Thickness of the member",
