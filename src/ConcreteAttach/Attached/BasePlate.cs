@@ -53,7 +53,7 @@ public sealed record BasePlate
     /// <param name="outline">Its outline: any simple polygon, in the coordinates of the fasteners.</param>
     /// <param name="contact">How it shares compression with the concrete.</param>
     /// <exception cref="InputException">An outline with openings.</exception>
-    public BasePlate(SurfaceOutline outline, PlateContact contact)
+    public BasePlate(ConcreteOutline outline, PlateContact contact)
     {
         ArgumentNullException.ThrowIfNull(outline);
         if (!outline.Openings.IsEmpty)
@@ -71,7 +71,7 @@ public sealed record BasePlate
     }
 
     /// <summary>The outline.</summary>
-    public SurfaceOutline Outline { get; }
+    public ConcreteOutline Outline { get; }
 
     /// <summary>How the plate shares compression with the concrete.</summary>
     public PlateContact Contact { get; }
@@ -106,6 +106,47 @@ public sealed record BasePlate
     /// <summary>The hole of each fastener; empty: standard holes.</summary>
     public ImmutableArray<PlateHole> Holes { get; init => field = value.IsDefault ? [] : value; } = [];
 
+    /// <summary>Contact, corners, and what else was given.</summary>
+    public override string ToString()
+    {
+        var parts = new List<string>
+        {
+            Contact switch
+            {
+                PlateContact.StrainCompatibility => "contact by strain compatibility",
+                PlateContact.ElasticBed => "contact with an elastic bed",
+                _ => "stand-off without grout",
+            },
+            "corners " + string.Join("; ", Outline.Vertices.Select(v => $"({QuantityText.Format(v.X)}, {QuantityText.Format(v.Y)})")),
+        };
+        if (Thickness is { } thickness)
+        {
+            parts.Add($"thickness {QuantityText.Format(thickness)}");
+        }
+
+        if (ModularRatio is { } ratio)
+        {
+            parts.Add($"E_s/E_c {QuantityText.Format(ratio)}");
+        }
+
+        if (BedDepth is { } depth)
+        {
+            parts.Add($"bed depth {QuantityText.Format(depth)}");
+        }
+
+        if (StretchLength is { } stretch)
+        {
+            parts.Add($"stretch length {QuantityText.Format(stretch)}");
+        }
+
+        if (PryingAllowance > 0)
+        {
+            parts.Add($"allowance for prying {QuantityText.Format(PryingAllowance)}");
+        }
+
+        return string.Join(", ", parts);
+    }
+
     /// <summary>A rectangular plate about the origin.</summary>
     /// <param name="width">Along x, greater than 0.</param>
     /// <param name="depth">Along y, greater than 0.</param>
@@ -117,7 +158,7 @@ public sealed record BasePlate
         Require.Positive(nameof(depth), depth);
         var x = new Length(width.Value / 2, width.Unit);
         var y = new Length(depth.Value / 2, depth.Unit);
-        return new(SurfaceOutline.Polygon(new(-x, -y), new(x, -y), new(x, y), new(-x, y)), contact);
+        return new(ConcreteOutline.Polygon(new(-x, -y), new(x, -y), new(x, y), new(-x, y)), contact);
     }
 
     private static double RequirePositive(string parameter, double value) =>

@@ -43,6 +43,12 @@ internal static class ReportContent
 
         blocks.Add(new HeadingBlock(2, "Forces on the fasteners"));
         blocks.Add(Forces(verification));
+        if (!verification.Contacts.IsEmpty)
+        {
+            blocks.Add(new HeadingBlock(3, "Contact of the plate with the concrete"));
+            blocks.Add(Contacts(verification, options));
+        }
+
         foreach (DistributionSheet distribution in verification.Distribution)
         {
             blocks.Add(new HeadingBlock(3, $"How load case {distribution.LoadCase} reaches the fasteners"));
@@ -134,6 +140,11 @@ internal static class ReportContent
             inputs.Add($"Hook extension e_h: {QuantityText.Format(hooked.HookExtension)}.");
         }
 
+        if (verification.Attachment.Plate is { } plate)
+        {
+            inputs.Add($"Plate: {plate}.");
+        }
+
         return inputs;
     }
 
@@ -166,6 +177,29 @@ internal static class ReportContent
                 f.LoadCase, QuantityText.Format(f.Index), NumberText.Computed(f.Tension.In(system)), NumberText.Computed(f.ShearX.In(system)), NumberText.Computed(f.ShearY.In(system)),
             })]);
     }
+
+    private static TableBlock Contacts(AttachmentVerification verification, ReportOptions options)
+    {
+        MeasurementSystem system = verification.System;
+        return new TableBlock(
+            [new("load case"), new("compression", true), new("acting at"), new("tension", true), new("acting at"), new("lever arm", true), new("largest pressure", true), new("at"), new("area under pressure", true)],
+            [.. verification.Contacts.Select(c => new[]
+            {
+                c.LoadCase,
+                Force(c.Compression, system, options),
+                Place(c.CompressionAt, system, options),
+                Force(c.Tension, system, options),
+                Place(c.TensionAt, system, options),
+                c.LeverArm is { } arm ? Quantity(arm.In(system), Dimension.Length, system, options) : "",
+                Quantity(c.LargestPressure.In(system), Dimension.Stress, system, options),
+                Place(c.LargestPressureAt, system, options),
+                Quantity(c.Area.In(system), Dimension.Area, system, options),
+            })]);
+    }
+
+    private static string Place(FastenerPosition? place, MeasurementSystem system, ReportOptions options) => place is { } point
+        ? $"x {Quantity(point.X.In(system), Dimension.Length, system, options)}, y {Quantity(point.Y.In(system), Dimension.Length, system, options)}"
+        : "";
 
     private static void AddSheets(List<ReportBlock> blocks, AttachmentVerification verification)
     {

@@ -117,6 +117,23 @@ internal sealed class InputValue
         throw Error(Array.IndexOf(notYet, text) >= 0 ? $"{permitted}; {text} is not available in this version" : permitted);
     }
 
+    /// <summary>A plain number, without quotation marks.</summary>
+    public double Number(string permitted) =>
+        _element.ValueKind == JsonValueKind.Number && _element.TryGetDouble(out double number) && (number == 0 || Math.Abs(number) is >= SmallestSize and <= LargestSize) ? number : throw Error(permitted);
+
+    /// <summary>Makes a part of the model from the fields of an object; an error of the model gets the place of its field.</summary>
+    public T Guard<T>(Func<T> create)
+    {
+        try
+        {
+            return create();
+        }
+        catch (InputException error) when (!error.Parameter.StartsWith('/'))
+        {
+            throw Error(error);
+        }
+    }
+
     public bool IsText => _element.ValueKind == JsonValueKind.String;
 
     public Length Length() => Quantity(QuantityParser.Length, length => length.Value, "a length as text with its unit, such as 5/8 in or 16 mm");

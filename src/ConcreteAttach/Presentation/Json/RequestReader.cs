@@ -77,14 +77,15 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         CastInFastener fastener = Fastener(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"));
         FastenerLayout layout = Layout(root);
+        BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"));
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout), loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
     }
 
     private static Aci318Edition Edition(InputObject root)
@@ -102,7 +103,7 @@ internal static class RequestReader
         supplementary?.AllowOnly(["tension", "shear"]);
         InputObject? edges = concrete.Optional("edges")?.Object("an object with the distances +x, -x, +y and -y");
         edges?.AllowOnly(["+x", "-x", "+y", "-y"]);
-        return At(concrete.Value, () => new ConcreteMember(concrete.Required("strength").Stress(), concrete.Required("thickness").Length())
+        return concrete.Value.Guard(() => new ConcreteMember(concrete.Required("strength").Stress(), concrete.Required("thickness").Length())
         {
             Density = concrete.Optional("density") is { } density ? DensityOf(density) : ConcreteDensity.Normalweight,
             IsCracked = concrete.Optional("cracked")?.TrueOrFalse() ?? true,
@@ -150,7 +151,7 @@ internal static class RequestReader
         RefuseUnless(kind != FastenerKind.HookedBolt, fastener, "bearingArea", "nothing: a hooked bolt has no head that bears");
         RefuseUnless(kind == FastenerKind.HookedBolt, fastener, "hookExtension", "nothing: only a hooked bolt has a hook");
         RefuseUnless(kind == FastenerKind.HeadedStud, fastener, "weldedToPlate", "nothing: only a headed stud is welded to a plate");
-        return At(fastener.Value, () =>
+        return fastener.Value.Guard(() =>
         {
             Length diameter = fastener.Required("diameter").Length();
             AnchorSteel steel = Steel(fastener.Required("steel"), diameter);
@@ -194,7 +195,7 @@ internal static class RequestReader
         steel.AllowOnly(["yield", "ultimate", "ductile"]);
         Pressure yield = steel.Required("yield").Stress();
         Pressure ultimate = steel.Required("ultimate").Stress();
-        return At(value, () => new AnchorSteel("given by its strengths", yield, ultimate, steel.Optional("ductile")?.TrueOrFalse() ?? false));
+        return value.Guard(() => new AnchorSteel("given by its strengths", yield, ultimate, steel.Optional("ductile")?.TrueOrFalse() ?? false));
     }
 
     private static WeldedPlate? Plate(InputValue? value)
@@ -206,22 +207,13 @@ internal static class RequestReader
 
         InputObject plate = value.Object("an object with thickness and cornerReinforcement");
         plate.AllowOnly(["thickness", "cornerReinforcement"]);
-        return At(value, () => new WeldedPlate(plate.Required("thickness").Length(), plate.Optional("cornerReinforcement")?.TrueOrFalse() ?? false));
+        return value.Guard(() => new WeldedPlate(plate.Required("thickness").Length(), plate.Optional("cornerReinforcement")?.TrueOrFalse() ?? false));
     }
 
     private static FastenerLayout Layout(InputObject root)
     {
         List<InputValue> places = root.Required("positions").Items("an array with the place [x, y] of each fastener");
-        return At(root.Value, () => FastenerLayout.Points(places.ConvertAll(Position)));
-    }
-
-    private static FastenerPosition Position(InputValue value)
-    {
-        const string Form = "a place [x, y]: two lengths as text, such as [\"3 in\", \"-3 in\"]";
-        List<InputValue> coordinates = value.Items(Form);
-        return coordinates.Count == 2
-            ? new(coordinates[0].Length(), coordinates[1].Length())
-            : throw new InputException(value.Path, $"an array of {QuantityText.Format(coordinates.Count)}", Form);
+        return root.Value.Guard(() => FastenerLayout.Points(places.ConvertAll(PlateReader.Position)));
     }
 
     private static ImmutableArray<LoadCase> LoadCases(InputValue value)
@@ -235,7 +227,7 @@ internal static class RequestReader
     {
         InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
         fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension"]);
-        LoadCase loadCase = At(value, () => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
+        LoadCase loadCase = value.Guard(() => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
         {
             N = fields.Optional("N")?.Force() ?? default,
             Vx = fields.Optional("Vx")?.Force() ?? default,
@@ -243,7 +235,7 @@ internal static class RequestReader
             Mx = fields.Optional("Mx")?.Moment() ?? default,
             My = fields.Optional("My")?.Moment() ?? default,
             Mz = fields.Optional("Mz")?.Moment() ?? default,
-            At = fields.Optional("at") is { } at ? Position(at) : default,
+            At = fields.Optional("at") is { } at ? PlateReader.Position(at) : default,
             SustainedTension = fields.Optional("sustainedTension")?.Force(),
         });
         return IsPart(loadCase.SustainedTension, loadCase.N)
@@ -278,19 +270,6 @@ internal static class RequestReader
             Area = options.Optional("area")?.Choice(Areas) ?? AreaReading.Union,
             Deep = options.Optional("deep")?.Choice(Deep) ?? DeepReading.Revert,
         };
-    }
-
-    /// <summary>Makes a part of the model from the fields of an object; an error of the model gets the place of its field.</summary>
-    private static T At<T>(InputValue value, Func<T> create)
-    {
-        try
-        {
-            return create();
-        }
-        catch (InputException error) when (!error.Parameter.StartsWith('/'))
-        {
-            throw value.Error(error);
-        }
     }
 
     private static InputException NotJson(ReadOnlySpan<byte> text, JsonException error)

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 using UnitsNet;
@@ -97,6 +98,7 @@ internal sealed class ResultWriter : IDisposable
 
         _json.WriteEndArray();
         WriteFasteners(verification);
+        WriteContacts(verification);
         WriteTexts("assumptions", verification.Assumptions);
         WriteTexts("notices", verification.Notices);
         WriteTexts("cautions", ReportContent.Cautions);
@@ -210,6 +212,76 @@ internal sealed class ResultWriter : IDisposable
         }
 
         _json.WriteEndArray();
+    }
+
+    /// <summary>How the plate bears on the concrete; nothing without a plate in contact.</summary>
+    private void WriteContacts(AttachmentVerification verification)
+    {
+        if (verification.Contacts.IsEmpty)
+        {
+            return;
+        }
+
+        MeasurementSystem system = verification.System;
+        _json.WriteStartArray("contact");
+        foreach (ContactState contact in verification.Contacts)
+        {
+            _json.WriteStartObject();
+            _json.WriteString("case", contact.LoadCase);
+            WriteForce("compression", contact.Compression, system);
+            WritePlace("compressionAt", contact.CompressionAt, system);
+            WriteForce("tension", contact.Tension, system);
+            WritePlace("tensionAt", contact.TensionAt, system);
+            WriteQuantity("leverArm", contact.LeverArm?.In(system), Dimension.Length, system);
+            WriteQuantity("largestPressure", contact.LargestPressure.In(system), Dimension.Stress, system);
+            WritePlace("largestPressureAt", contact.LargestPressureAt, system);
+            WriteQuantity("area", contact.Area.In(system), Dimension.Area, system);
+            WriteQuantity("plateBending", contact.PlateBending?.In(system), Dimension.Stress, system);
+            _line.WriteStartArray();
+            foreach (FastenerPosition corner in contact.Zone)
+            {
+                WritePlace(corner, system);
+            }
+
+            _line.WriteEndArray();
+            _json.WritePropertyName("zone");
+            EndLine();
+            _json.WriteString("lengthUnit", Unit.Printed(Dimension.Length, system)!.Text);
+            _json.WriteEndObject();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    private void WriteQuantity(string name, double? value, Dimension dimension, MeasurementSystem system)
+    {
+        if (value is { } number && double.IsFinite(number))
+        {
+            _line.WriteStartObject();
+            _line.WriteNumber("value", Plain(number));
+            _line.WriteString("unit", Unit.Printed(dimension, system)!.Text);
+            _line.WriteEndObject();
+            _json.WritePropertyName(name);
+            EndLine();
+        }
+    }
+
+    private void WritePlace(string name, FastenerPosition? place, MeasurementSystem system)
+    {
+        if (place is { } point)
+        {
+            WritePlace(point, system);
+            _json.WritePropertyName(name);
+            EndLine();
+        }
+    }
+
+    private void WritePlace(FastenerPosition place, MeasurementSystem system)
+    {
+        _line.WriteStartArray();
+        _line.WriteNumberValue(Plain(place.X.In(system)));
+        _line.WriteNumberValue(Plain(place.Y.In(system)));
+        _line.WriteEndArray();
     }
 
     private void WriteTexts(string name, IEnumerable<string> texts)
