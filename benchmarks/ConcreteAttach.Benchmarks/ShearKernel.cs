@@ -35,9 +35,9 @@ internal sealed class ShearKernel
         _count = data.Count;
         _x = data.X;
         _y = data.Y;
-        _fromCentroidX = [.. Enumerable.Range(0, _count).Select(data.Elastic.X)];
-        _fromCentroidY = [.. Enumerable.Range(0, _count).Select(data.Elastic.Y)];
-        _sumR2 = data.Elastic.Shape == GroupShape.Single ? double.PositiveInfinity : data.Elastic.SumX2 + data.Elastic.SumY2;
+        _fromCentroidX = [.. Enumerable.Range(0, _count).Select(data.Distribution.Elastic.X)];
+        _fromCentroidY = [.. Enumerable.Range(0, _count).Select(data.Distribution.Elastic.Y)];
+        _sumR2 = data.Distribution.Elastic.Shape == GroupShape.Single ? double.PositiveInfinity : data.Distribution.Elastic.SumX2 + data.Distribution.Elastic.SumY2;
         _left = data.Concrete.Left;
         _right = data.Concrete.Right;
         _bottom = data.Concrete.Bottom;

@@ -34,7 +34,7 @@ internal sealed class TensionKernel
         _x = data.X;
         _y = data.Y;
         int count = _x.Length;
-        ElasticGroup elastic = data.Elastic;
+        ElasticGroup elastic = data.Distribution.Elastic;
         _fromCentroidX = [.. Enumerable.Range(0, count).Select(elastic.X)];
         _fromCentroidY = [.. Enumerable.Range(0, count).Select(elastic.Y)];
         _shape = elastic.Shape;

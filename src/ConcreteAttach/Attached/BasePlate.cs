@@ -41,7 +41,11 @@ public enum PlateHole
 /// <summary>The rectangle on the plate that the attached profile holds stiff: where the plate begins to bend.</summary>
 /// <param name="From">One corner.</param>
 /// <param name="To">The opposite corner.</param>
-public sealed record StiffArea(FastenerPosition From, FastenerPosition To);
+public sealed record StiffArea(FastenerPosition From, FastenerPosition To)
+{
+    /// <summary>Both corners.</summary>
+    public override string ToString() => $"from {From} to {To}";
+}
 
 /// <summary>
 /// A steel plate that joins the fasteners and presses on the concrete. It is taken as rigid; forces reach the fasteners by plane sections, with contact where it touches concrete.

@@ -59,6 +59,7 @@ internal static class SymbolText
         "tau" => "τ",
         "beta" => "β",
         "theta" => "θ",
+        "kappa" => "κ",
         _ => stem,
     };
 }

@@ -85,13 +85,13 @@ public sealed class ConcreteOutline
         : $"{QuantityText.Format(Vertices.Length)} vertices, {QuantityText.Format(Openings.Length)} {(Openings.Length == 1 ? "opening" : "openings")}";
 
     /// <summary>The outline in the unit of length of a system.</summary>
-    internal Outline In(MeasurementSystem system)
-    {
-        return new(Ring(Vertices), [.. Openings.Select(Ring)]);
+    internal Outline In(MeasurementSystem system) => new(Ring(Vertices, system), [.. Openings.Select(opening => Ring(opening, system))]);
 
-        SimplePolygon Ring(ImmutableArray<FastenerPosition> vertices) =>
-            SimplePolygon.Of([.. vertices.Select(v => v.X.In(system))], [.. vertices.Select(v => v.Y.In(system))]);
-    }
+    /// <summary>The outer boundary in the unit of length of a system.</summary>
+    internal SimplePolygon RingIn(MeasurementSystem system) => Ring(Vertices, system);
+
+    private static SimplePolygon Ring(ImmutableArray<FastenerPosition> vertices, MeasurementSystem system) =>
+        SimplePolygon.Of([.. vertices.Select(v => v.X.In(system))], [.. vertices.Select(v => v.Y.In(system))]);
 
     private static string OpeningPath(int index) => $"openings[{QuantityText.Format(index)}]";
 
@@ -189,7 +189,7 @@ public sealed class ConcreteOutline
 
         public string Path { get; }
 
-        public int Count => _xs.Length;
+        public int Count => _vertices.Length;
 
         public double Size => SimplePolygon.Size(_xs, _ys);
 

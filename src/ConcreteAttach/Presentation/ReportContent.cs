@@ -46,7 +46,7 @@ internal static class ReportContent
         if (!verification.Contacts.IsEmpty)
         {
             blocks.Add(new HeadingBlock(3, "Contact of the plate with the concrete"));
-            blocks.Add(Contacts(verification, options));
+            blocks.Add(new BulletsBlock([.. verification.Contacts.Select(c => Contact(c, verification.System, options))]));
         }
 
         foreach (DistributionSheet distribution in verification.Distribution)
@@ -178,23 +178,25 @@ internal static class ReportContent
             })]);
     }
 
-    private static TableBlock Contacts(AttachmentVerification verification, ReportOptions options)
+    private static string Contact(ContactState contact, MeasurementSystem system, ReportOptions options)
     {
-        MeasurementSystem system = verification.System;
-        return new TableBlock(
-            [new("load case"), new("compression", true), new("acting at"), new("tension", true), new("acting at"), new("lever arm", true), new("largest pressure", true), new("at"), new("area under pressure", true)],
-            [.. verification.Contacts.Select(c => new[]
-            {
-                c.LoadCase,
-                Force(c.Compression, system, options),
-                Place(c.CompressionAt, system, options),
-                Force(c.Tension, system, options),
-                Place(c.TensionAt, system, options),
-                c.LeverArm is { } arm ? Quantity(arm.In(system), Dimension.Length, system, options) : "",
-                Quantity(c.LargestPressure.In(system), Dimension.Stress, system, options),
-                Place(c.LargestPressureAt, system, options),
-                Quantity(c.Area.In(system), Dimension.Area, system, options),
-            })]);
+        if (contact.CompressionAt is null)
+        {
+            return $"{contact.LoadCase}: no contact; tension {Force(contact.Tension, system, options)}.";
+        }
+
+        string text = $"{contact.LoadCase}: compression {Force(contact.Compression, system, options)} at {Place(contact.CompressionAt, system, options)}";
+        if (contact.TensionAt is not null)
+        {
+            text += $"; tension {Force(contact.Tension, system, options)} at {Place(contact.TensionAt, system, options)}";
+        }
+
+        if (contact.LeverArm is { } arm)
+        {
+            text += $"; lever arm {Quantity(arm.In(system), Dimension.Length, system, options)}";
+        }
+
+        return $"{text}; largest pressure {Quantity(contact.LargestPressure.In(system), Dimension.Stress, system, options)} at {Place(contact.LargestPressureAt, system, options)}; {Quantity(contact.Area.In(system), Dimension.Area, system, options)} under pressure.";
     }
 
     private static string Place(FastenerPosition? place, MeasurementSystem system, ReportOptions options) => place is { } point

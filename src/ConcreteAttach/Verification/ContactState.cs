@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
 using UnitsNet;
 
 namespace ConcreteAttach.Verification;
@@ -32,4 +33,9 @@ public sealed record ContactState(
     FastenerPosition? LargestPressureAt,
     Area Area,
     ImmutableArray<FastenerPosition> Zone,
-    Pressure? PlateBending);
+    Pressure? PlateBending)
+{
+    /// <summary>Load case, resultants and the largest pressure.</summary>
+    public override string ToString() =>
+        $"{LoadCase}: compression {QuantityText.Format(Compression)}, tension {QuantityText.Format(Tension)}, largest pressure {QuantityText.Format(LargestPressure)}";
+}

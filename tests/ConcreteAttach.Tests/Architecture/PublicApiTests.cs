@@ -17,6 +17,8 @@ public sealed partial class PublicApiTests
         ["AnchorSteel.Elongation"] = "a fraction",
         ["AnchorSteel.ReductionOfArea"] = "a fraction",
         ["AttachmentVerification.LoadFactor"] = "a factor",
+        ["BasePlate.ModularRatio"] = "a ratio",
+        ["BasePlate.PryingAllowance"] = "a fraction",
         ["CalculationSheet.Find"] = "in the unit of the line, which stands beside it",
         ["FailureMode.Factor"] = "a factor",
         ["FailureMode.Utilization"] = "a ratio",

@@ -53,7 +53,7 @@ public sealed class ElasticDistributionTests
     {
         public static Forces Of(Layout layout, Load load)
         {
-            var group = new ElasticGroup(layout.X, layout.Y);
+            FastenerDistribution group = Group(layout.X, layout.Y);
             PreparedActions actions = PreparedActions.Of(load.ToLoadCase(), group, MeasurementSystem.PoundInch);
             var forces = new Forces(new double[layout.Count], new double[layout.Count], new double[layout.Count]);
             group.Tensions(actions, forces.N);
@@ -171,8 +171,8 @@ public sealed class ElasticDistributionTests
             Assert.InRange(f.Vy[k], vy[k] - 0.0005, vy[k] + 0.0005);
         }
 
-        var group = new ElasticGroup(layout.X, layout.Y);
-        Assert.Equal((216, 256, 472), (group.SumX2, group.SumY2, group.SumX2 + group.SumY2));
+        FastenerDistribution group = Group(layout.X, layout.Y);
+        Assert.Equal((216, 256, 472), (group.Elastic.SumX2, group.Elastic.SumY2, group.Elastic.SumX2 + group.Elastic.SumY2));
     }
 
     // Textbook statics, by hand: 10 kip at 2 in. from the centroid along x is 10 kip and −20 kip-in about y.
@@ -285,7 +285,7 @@ public sealed class ElasticDistributionTests
     [Fact]
     public void The_system_of_the_message_is_the_system_of_the_numbers()
     {
-        var group = new ElasticGroup([0], [0]);
+        FastenerDistribution group = Group([0], [0]);
         var load = new LoadCase("case") { Mx = Torque.FromKilonewtonMeters(1) };
 
         Assert.Contains("1 000 000 N-mm", Assert.Throws<InputException>(() => PreparedActions.Of(load, group, MeasurementSystem.NewtonMillimetre)).Found, StringComparison.Ordinal);
@@ -297,7 +297,7 @@ public sealed class ElasticDistributionTests
     {
         // One fastener far from the origin, the forces at the same place given in another unit: r × F is noise and is accepted.
         double inches = 123.456789;
-        var group = new ElasticGroup([inches], [-inches]);
+        FastenerDistribution group = Group([inches], [-inches]);
         var load = new LoadCase("case")
         {
             N = Force.FromKilonewtons(100), Vx = Force.FromKilonewtons(30), Vy = Force.FromKilonewtons(-40), At = new(Length.FromMillimeters(inches * 25.4), Length.FromMillimeters(-inches * 25.4)),
@@ -334,7 +334,7 @@ public sealed class ElasticDistributionTests
     [Fact]
     public void Scaled_actions_give_scaled_forces()
     {
-        var group = new ElasticGroup(Square.X, Square.Y);
+        FastenerDistribution group = Group(Square.X, Square.Y);
         PreparedActions actions = PreparedActions.Of(new Load(1000, 200, -300, 400, 500, -600, 1, 2).ToLoadCase(), group, MeasurementSystem.PoundInch);
         double[] one = new double[4], half = new double[4];
         group.Tensions(actions, one);
@@ -392,4 +392,11 @@ public sealed class ElasticDistributionTests
     private static double Sum(int count, Func<int, double> of) => Enumerable.Range(0, count).Sum(of);
 
     private static double Between(Random random, double from, double to) => from + ((to - from) * random.NextDouble());
+
+    /// <summary>Standard holes, no plate in contact.</summary>
+    private static FastenerDistribution Group(double[] x, double[] y)
+    {
+        bool[] all = [.. x.Select(_ => true)];
+        return new(new ElasticGroup(x, y), new ShearGroup(x, y, all, all), null, 0);
+    }
 }

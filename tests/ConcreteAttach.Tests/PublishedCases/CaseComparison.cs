@@ -65,6 +65,12 @@ internal sealed record CaseComparison(CaseValue Stated, string? Ours, double? Di
                 : (Needed(force, "shear").AsArray()[stated.Field == "shear x" ? 0 : 1]!.GetValue<double>(), Needed(force, "unit").GetValue<string>());
         }
 
+        if (stated.Contact is { } field)
+        {
+            JsonObject[] states = [.. Needed(output, "contact").AsArray().Select(c => c!.AsObject()).Where(c => stated.Case is null || c["case"]?.GetValue<string>() == stated.Case)];
+            return Quantity(Single(states, stated, c => c["case"]?.GetValue<string>() ?? ""), field);
+        }
+
         if (stated.Mode is null)
             return (Needed(output, stated.Field!).GetValue<double>(), null);
 

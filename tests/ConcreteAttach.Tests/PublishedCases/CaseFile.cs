@@ -160,6 +160,9 @@ internal sealed record CaseValue
     /// <summary>Index of a fastener, in place of a mode.</summary>
     public int? Fastener { get; init; }
 
+    /// <summary>A field of the contact of a plate, in place of a mode: <c>compression</c>, <c>largestPressure</c> and the like.</summary>
+    public string? Contact { get; init; }
+
     /// <summary>Name of the load case; may be absent where the input has one only.</summary>
     public string? Case { get; init; }
 
@@ -191,7 +194,7 @@ internal sealed record CaseValue
     internal bool IsText => Value.ValueKind == JsonValueKind.String;
 
     [JsonIgnore]
-    internal string Place => string.Join(' ', new[] { Mode, Fastener is { } f ? string.Create(CultureInfo.InvariantCulture, $"fastener {f}") : null, Step ?? Field, Case is null ? null : $"[{Case}]" }.Where(part => part is not null));
+    internal string Place => string.Join(' ', new[] { Mode, Fastener is { } f ? string.Create(CultureInfo.InvariantCulture, $"fastener {f}") : null, Contact is null ? null : $"contact {Contact}", Step ?? Field, Case is null ? null : $"[{Case}]" }.Where(part => part is not null));
 
     [JsonIgnore]
     internal string Stated => IsText ? Value.GetString()! : string.Create(CultureInfo.InvariantCulture, $"{Printed} {Unit} ± {Tolerance}").Replace("  ", " ", StringComparison.Ordinal);

@@ -139,17 +139,18 @@ public sealed class CaseTests
             foreach (CaseValue value in expected.Concat(disagreements))
             {
                 string where = $"{path} {name}: {value.Place}";
-                Assert.True(value.Step is null != value.Field is null, where);
+                Assert.True(value.Contact is null ? value.Step is null != value.Field is null : value.Step is null && value.Field is null, where);
                 Assert.True(value.Step is null || value.Mode is not null, where);
                 bool known = value switch
                 {
                     { Step: not null } => !value.IsText,
+                    { Contact: not null } => value.Mode is null && value.Fastener is null && !value.IsText,
                     { Fastener: not null } => value.Mode is null && !value.IsText && CaseValue.FastenerFields.Contains(value.Field!),
                     { Mode: not null } => (value.IsText ? CaseValue.TextFields : CaseValue.NumberFields).Contains(value.Field!),
                     _ => value.Field == (value.IsText ? "verdict" : "loadFactor"),
                 };
                 Assert.True(known, where);
-                bool caseless = value.Mode is null && value.Fastener is null;
+                bool caseless = value.Mode is null && value.Fastener is null && value.Contact is null;
                 Assert.True(caseless ? value.Case is null : value.Case is null ? cases.Count == 1 : cases.Contains(value.Case), where);
             }
 

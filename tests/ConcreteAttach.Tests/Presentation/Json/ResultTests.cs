@@ -102,7 +102,7 @@ public sealed class ResultTests
         var mode = new FailureMode(
             result, "tension/breakout", null, example.LoadCases[0].Name, [0], "17.6.2", null, SafetyFormat.StrengthDesign, recorder.ToSheet());
         var verification = new AttachmentVerification(
-            example.Method, example.Constants, example.System, example.Attachment, example.LoadCases, [mode], example.Forces, [], [], []);
+            example.Method, example.Constants, example.System, example.Attachment, example.LoadCases, [mode], example.Forces, [], [], [], []);
 
         JsonNode document = JsonNode.Parse(VerificationJson.Write(verification))!;
 
