@@ -24,7 +24,7 @@ public class RigidPlateBenchmarks
         double[] other = _problem.TensionsByOptimiser();
         for (int i = 0; i < other.Length; i++)
         {
-            if (Math.Abs(other[i] - _tensions[i]) > 1e-4 * _tensions.Max())
+            if (Math.Abs(other[i] - _tensions[i]) > 1e-8 * _tensions.Max())
             {
                 throw new InvalidOperationException($"fastener {i}: {_tensions[i]} and {other[i]}");
             }
@@ -108,7 +108,7 @@ internal sealed class PlateProblem
         double kappa = Kappa / (Size * Size);
         Vector<double> work = Vector<double>.Build.Dense([-N / load, My / Size / load, -Mx / Size / load]);
         var objective = ObjectiveFunction.Gradient(Evaluate);
-        Vector<double> least = new BfgsMinimizer(1e-7, 1e-12, 1e-14, 1_000).FindMinimum(objective, Vector<double>.Build.Dense([-N / load, 0, 0])).MinimizingPoint;
+        Vector<double> least = new BfgsMinimizer(1e-11, 1e-16, 1e-18, 1_000).FindMinimum(objective, Vector<double>.Build.Dense([-N / load, 0, 0])).MinimizingPoint;
         return [.. _x.Select((x, i) => load * kappa * Math.Max(0, -(least[0] + (least[1] * x / Size) + (least[2] * _y[i] / Size))))];
 
         (double, Vector<double>) Evaluate(Vector<double> p)
