@@ -67,7 +67,7 @@ internal sealed class TensionKernel
         _isBounding = data.Options.Area == AreaReading.Bounding;
         _isDeepExtended = data.Options.Deep == DeepReading.Extend;
         _closeEdgesOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
-        _scratch = new double[TensionModes.ScratchLength(count) + (6 * count) + 8];
+        _scratch = new double[TensionModes.ScratchLength(count) + Math.Max(Rows.ScratchLength(count), KernelParts.ScratchLength(count)) + (6 * count) + 8];
     }
 
     /// <summary>The most results that <see cref="Evaluate"/> can write.</summary>
@@ -387,7 +387,7 @@ internal sealed class TensionKernel
                 break;
             }
 
-            int parts = Parts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
+            int parts = KernelParts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
             for (int rank = 0; rank < parts; rank++)
             {
                 Span<int> part = parts == 1 ? inRow : TensionModes.PartOfRank(inRow, partStarts[..(parts + 1)], rank);

@@ -61,7 +61,7 @@ internal sealed class AnchorageData
         Elastic = new ElasticGroup(X, Y);
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
-        Edges = [.. ConcreteSides.All.Where(side => double.IsFinite(Layouts.EdgeDistance(_concrete, _extent, side)))];
+        Edges = ConcreteEdge.Of(_concrete, X, Y);
         ClosestPair = ClosestPair.Of(X, Y);
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
     }
@@ -97,8 +97,8 @@ internal sealed class AnchorageData
     /// <summary>The surface between its edges; infinite where there is none.</summary>
     public ref readonly Rectangle Concrete => ref _concrete;
 
-    /// <summary>The sides that have an edge.</summary>
-    public ConcreteSide[] Edges { get; }
+    /// <summary>The edges, each with the fasteners as they stand before it.</summary>
+    public ConcreteEdge[] Edges { get; }
 
     /// <summary>d_a.</summary>
     public double Diameter { get; }

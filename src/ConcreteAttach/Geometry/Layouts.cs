@@ -20,15 +20,6 @@ internal static class Layouts
         return new(left, right, bottom, top);
     }
 
-    /// <summary>Distance from the nearest of the points within <paramref name="extent"/> to a side of the concrete; infinite without an edge there.</summary>
-    public static double EdgeDistance(in Rectangle concrete, in Rectangle extent, ConcreteSide side) => side switch
-    {
-        ConcreteSide.PlusX => concrete.Right - extent.Right,
-        ConcreteSide.MinusX => extent.Left - concrete.Left,
-        ConcreteSide.PlusY => concrete.Top - extent.Top,
-        _ => extent.Bottom - concrete.Bottom,
-    };
-
     /// <summary>The smallest of the four edge distances.</summary>
     public static double SmallestEdge(in Rectangle concrete, in Rectangle extent) => Math.Min(
         Math.Min(concrete.Right - extent.Right, extent.Left - concrete.Left),
