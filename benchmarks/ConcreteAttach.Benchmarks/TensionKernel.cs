@@ -288,7 +288,7 @@ internal sealed class TensionKernel
         }
 
         double reach = 1.5 * hef;
-        Projection projection = ProjectedArea.Project(xs, ys, reach, _concrete, scratch);
+        Projection projection = ProjectedArea.Project(xs, ys, extent, reach, _concrete, scratch);
         double largestArea = 9 * hef * hef;
         double area = _isBounding ? Lesser(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
         double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));

@@ -162,6 +162,9 @@ internal sealed class AnchorageData
     /// <summary>The numbers of all fasteners.</summary>
     public int[] All { get; }
 
+    /// <summary>The number of one fastener, as a list.</summary>
+    public ReadOnlySpan<int> Only(int fastener) => All.AsSpan(fastener, 1);
+
     public ElasticGroup Elastic { get; }
 
     /// <summary>The rectangle about all fasteners.</summary>

@@ -6,14 +6,29 @@ using ConcreteAttach.Geometry;
 namespace ConcreteAttach.Aci318;
 
 /// <summary>A part of a row that is checked for shear toward or along an edge.</summary>
-/// <param name="Part">What the breakout formulas need of it.</param>
-/// <param name="Start">Where its fasteners start in the order of <see cref="RowLoads"/>.</param>
-/// <param name="Lowest">Lowest number of its fasteners.</param>
-/// <param name="Sign">Which way along its axis the set is pushed; 0 without demand.</param>
-/// <param name="SetSum">Sum of the components of all fasteners that are pushed the same way.</param>
-/// <param name="PartOfRow">Its own components over those of its row.</param>
-/// <param name="Share">What its row takes of the sum.</param>
-internal readonly record struct LoadedPart(ShearPart Part, int Start, int Lowest, int Sign, double SetSum, double PartOfRow, RowShare Share);
+internal struct LoadedPart
+{
+    /// <summary>What the breakout formulas need of it.</summary>
+    public ShearPart Part;
+
+    /// <summary>Where its fasteners start in the order of <see cref="RowLoads"/>.</summary>
+    public int Start;
+
+    /// <summary>Lowest number of its fasteners.</summary>
+    public int Lowest;
+
+    /// <summary>Which way along its axis the set is pushed; 0 without demand.</summary>
+    public int Sign;
+
+    /// <summary>Sum of the components of all fasteners that are pushed the same way.</summary>
+    public double SetSum;
+
+    /// <summary>Its own components over those of its row.</summary>
+    public double PartOfRow;
+
+    /// <summary>What its row takes of the sum.</summary>
+    public RowShare Share;
+}
 
 /// <summary>
 /// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
@@ -42,19 +57,17 @@ internal ref struct RowLoads
 
     /// <param name="data">The attachment.</param>
     /// <param name="edge">The edge.</param>
-    /// <param name="shearX">Shear along x on each fastener.</param>
-    /// <param name="shearY">Shear along y on each fastener.</param>
-    /// <param name="least">A component up to this is none.</param>
+    /// <param name="shears">Shear on each fastener.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
-    public RowLoads(AnchorageData data, ConcreteEdge edge, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, double least, Span<double> free)
+    public RowLoads(AnchorageData data, ConcreteEdge edge, in FastenerShears shears, Span<double> free)
     {
         int count = data.Count;
         var memory = new Scratch(free);
         _data = data;
         _edge = edge;
-        _shearX = shearX;
-        _shearY = shearY;
-        _least = least;
+        _shearX = shears.X;
+        _shearY = shears.Y;
+        _least = shears.Least;
         _components = memory.Doubles(count);
         _fasteners = memory.Ints(count);
         _rowStarts = memory.Ints(count + 1);
@@ -207,9 +220,13 @@ internal ref struct RowLoads
         {
             int start = rowStart + _partStarts[part];
             int end = rowStart + _partStarts[part + 1];
-            double partOfRow = parts == 1 ? 1 : Sum(start, end) / ofRow;
-            ShearPart shape = Describe(start, end, edgeDistance, isWeldedStud, out int lowest);
-            _parts[Count++] = new LoadedPart(shape, start, lowest, sign, sum, partOfRow, share);
+            ref LoadedPart loaded = ref _parts[Count++];
+            loaded.Part = Describe(start, end, edgeDistance, isWeldedStud, out loaded.Lowest);
+            loaded.Start = start;
+            loaded.Sign = sign;
+            loaded.SetSum = sum;
+            loaded.PartOfRow = parts == 1 ? 1 : Sum(start, end) / ofRow;
+            loaded.Share = share;
         }
     }
 

@@ -26,60 +26,50 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
-        Span<double> resultants = memory.Doubles(data.Count);
-        int most = 0;
-        for (int i = 0; i < resultants.Length; i++)
-        {
-            resultants[i] = Math.Sqrt((shearX[i] * shearX[i]) + (shearY[i] * shearY[i]));
-            most = resultants[i] > resultants[most] ? i : most;
-        }
-
-        double least = TensionModes.LeastShare * resultants[most];
-        Steel(data, resultants[most], most, writer);
+        var shears = new FastenerShears(shearX, shearY, ref memory);
+        Steel(data, shears, writer);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
-            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
-            writer.WriteGap(new ModeLabel(Pryout.OfGroup), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, ConcreteBreakoutTension.TooThick);
         }
         else
         {
             if (data.Edges.Length > 0)
             {
-                Breakout(data, shearX, shearY, least, writer, memory.Rest);
+                Breakout(data, shears, writer, memory.Rest);
             }
 
-            PryoutModes.Write(data, shearX, shearY, resultants, least, writer, memory.Rest);
+            PryoutModes.Write(data, shears, writer, memory.Rest);
         }
 
         HighestRatio highest = writer.TakeHighest();
-        return resultants[most] > 0 ? highest : new HighestRatio(0, IsKnown: true);
+        return shears.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
-    private static void Steel<T>(AnchorageData data, double demand, int most, in ModeWriter<T> writer)
+    private static void Steel<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
         if (double.IsNaN(data.ShearArea))
         {
-            writer.WriteGap(mode, demand > 0, "The shear area is not known: give thread, tensileArea or shearArea.");
+            writer.WriteGap(mode, shears.HasDemand, "The shear area is not known: give thread, tensileArea or shearArea.");
             return;
         }
 
         Sheet<T> sheet = writer.NewSheet();
         T nominal = SteelShear.NominalStrength(sheet, data);
         T phi = StrengthReduction.SteelShear(sheet, data);
-        ReadOnlySpan<int> mostLoaded = [most];
-        writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
+        writer.Check(sheet, mode, nominal, phi, shears.Largest, data.Only(shears.Most));
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // its spans cost nothing where there is no edge
-    private static void Breakout<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, double least, in ModeWriter<T> writer, Span<double> free)
+    private static void Breakout<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         foreach (ConcreteEdge edge in data.Edges)
         {
-            var loads = new RowLoads(data, edge, shearX, shearY, least, free);
+            var loads = new RowLoads(data, edge, shears, free);
             loads.Toward();
             BreakoutAt(data, edge, loads, isParallel: false, writer);
             loads.Along();

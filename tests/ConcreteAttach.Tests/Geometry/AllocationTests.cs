@@ -42,7 +42,7 @@ public sealed class AllocationTests
         {
             for (int i = 0; i < 20; i++)
             {
-                ProjectedArea.Project(xs, ys, 1, concrete, scratch);
+                ProjectedArea.Project(xs, ys, Layouts.ExtentOf(xs, ys), 1, concrete, scratch);
                 ProjectedArea.OfSquares(gridXs, gridYs, 0.5, Rectangle.Unbounded, scratch);
                 InfluenceGroups.Find(xs, ys, 1, group, scratch);
                 SpanningTree.LongestLink(xs, ys, scratch);
