@@ -5,16 +5,14 @@ namespace ConcreteAttach.Aci318;
 /// <summary>Fasteners that break out together, as the breakout formulas need them.</summary>
 internal readonly ref struct BreakoutGroup
 {
-    // Fields, not properties: reading one number of a rectangle must not copy the rectangle.
-
     /// <summary>Places of the fasteners along x.</summary>
     public readonly ReadOnlySpan<double> X;
 
     /// <summary>Places of the fasteners along y.</summary>
     public readonly ReadOnlySpan<double> Y;
 
-    /// <summary>The rectangle about the fasteners.</summary>
-    public readonly Rectangle Extent;
+    /// <summary>The rectangle about the fasteners; where it stands, for reading one side of it must not copy it.</summary>
+    public readonly ref readonly Rectangle Extent;
 
     /// <summary>c_a,min; infinite without an edge.</summary>
     public readonly double SmallestEdge;
@@ -41,11 +39,11 @@ internal readonly ref struct BreakoutGroup
     /// <param name="eccentricityX">Distance along x of the resultant from the centroid of the group.</param>
     /// <param name="eccentricityY">The same along y.</param>
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
-    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, scoped in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
+    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
     {
         X = xs;
         Y = ys;
-        Extent = extent;
+        Extent = ref extent;
         SmallestEdge = Layouts.SmallestEdge(data.Concrete, extent);
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;

@@ -46,7 +46,6 @@ internal readonly ref struct ModeWriter<T>
         Check(sheet, mode, nominal, phi, sheet.Given(mode.Name.DemandId, demand, Dimension.Force, mode.Name.DemandOrigin), group);
 
     /// <summary>The same with a demand that stands on the sheet already.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)] // a method of its own writes the result in place; inlined everywhere it leaves the compiler no room for the formulas
     public void Check(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand, ReadOnlySpan<int> group)
     {
         T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
@@ -65,7 +64,6 @@ internal readonly ref struct ModeWriter<T>
     }
 
     /// <summary>Writes a mode that has no numbers: not applicable, not covered, or a rule of detailing.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
     public void WriteWithout(ModeLabel mode, ModeStatus status, string? reason, ReadOnlySpan<int> group = default)
     {
         _progress.HasGap |= status == ModeStatus.NotCovered;

@@ -96,7 +96,8 @@ internal static class PryoutModes
     {
         var mode = new ModeLabel(Pryout.OfGroup, Number: number);
         GroupForce force = shears.HasDemand ? GroupForce.Of(members, xs, ys, shears) : default;
-        var group = new BreakoutGroup(data, xs, ys, members.Length == data.Count ? data.Extent : Layouts.ExtentOf(xs, ys), force.EccentricityX, force.EccentricityY, scratch);
+        Rectangle extent = members.Length == data.Count ? data.Extent : Layouts.ExtentOf(xs, ys);
+        var group = new BreakoutGroup(data, xs, ys, extent, force.EccentricityX, force.EccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         if (force.IsOpposed)
         {

@@ -104,13 +104,11 @@ internal readonly ref struct TensionedFasteners
     }
 
     /// <summary>Sum of the forces, and the distance of their resultant from the centroid along each axis; a distance is 0 where it is rounding noise.</summary>
-    public (double Force, double EccentricityX, double EccentricityY) Resultant()
-    {
-        if (Count == 1)
-        {
-            return (Forces[0], 0, 0);
-        }
+    public (double Force, double EccentricityX, double EccentricityY) Resultant() =>
+        Count == 1 ? (Forces[0], 0, 0) : ResultantOfSeveral();
 
+    private (double Force, double EccentricityX, double EccentricityY) ResultantOfSeveral()
+    {
         double sum = 0, momentX = 0, momentY = 0, sumX = 0, sumY = 0;
         for (int i = 0; i < Forces.Length; i++)
         {
