@@ -77,7 +77,7 @@ internal sealed class ShearKernel
         _groupOf = new int[_count];
         _set = new int[_count];
         _parts = new Part[_count];
-        _scratch = new double[ShearModes.ScratchLength(_count)];
+        _scratch = new double[ShearModes.ScratchLength(_count) + Math.Max(Rows.ScratchLength(_count), KernelParts.ScratchLength(_count))];
     }
 
     /// <summary>The most results that <see cref="Evaluate"/> can write.</summary>
@@ -218,7 +218,7 @@ internal sealed class ShearKernel
 
             Span<int> inRow = _members.AsSpan(_rowStarts[row].._rowStarts[row + 1]);
             double sharing = isShared ? rows - row : 1;
-            int parts = Parts.Find(along, inRow, 3 * edgeDistance, _partStarts, _scratch);
+            int parts = KernelParts.Find(along, inRow, 3 * edgeDistance, _partStarts, _scratch);
             double rowSum = Sum(inRow);
             for (int part = 0; part < parts; part++)
             {

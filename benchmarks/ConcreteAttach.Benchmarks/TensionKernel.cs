@@ -67,7 +67,7 @@ internal sealed class TensionKernel
         _isBounding = data.Options.Area == AreaReading.Bounding;
         _isDeepExtended = data.Options.Deep == DeepReading.Extend;
         _closeEdgesOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
-        _scratch = new double[TensionModes.ScratchLength(count) + (6 * count) + 8];
+        _scratch = new double[TensionModes.ScratchLength(count) + Math.Max(Rows.ScratchLength(count), KernelParts.ScratchLength(count)) + (6 * count) + 8];
     }
 
     /// <summary>The most results that <see cref="Evaluate"/> can write.</summary>
@@ -288,7 +288,7 @@ internal sealed class TensionKernel
         }
 
         double reach = 1.5 * hef;
-        Projection projection = ProjectedArea.Project(xs, ys, reach, _concrete, scratch);
+        Projection projection = ProjectedArea.Project(xs, ys, extent, reach, _concrete, scratch);
         double largestArea = 9 * hef * hef;
         double area = _isBounding ? Lesser(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
         double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
@@ -387,7 +387,7 @@ internal sealed class TensionKernel
                 break;
             }
 
-            int parts = Parts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
+            int parts = KernelParts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
             for (int rank = 0; rank < parts; rank++)
             {
                 Span<int> part = parts == 1 ? inRow : TensionModes.PartOfRank(inRow, partStarts[..(parts + 1)], rank);

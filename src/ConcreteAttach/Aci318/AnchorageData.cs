@@ -62,7 +62,7 @@ internal sealed class AnchorageData
         Distribution = PlateData.Distribution(this, Plate);
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
-        Edges = [.. ConcreteSides.All.Where(side => double.IsFinite(Layouts.EdgeDistance(_concrete, _extent, side)))];
+        Edges = ConcreteEdge.Of(_concrete, X, Y);
         ClosestPair = ClosestPair.Of(X, Y);
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
     }
@@ -98,8 +98,8 @@ internal sealed class AnchorageData
     /// <summary>The surface between its edges; infinite where there is none.</summary>
     public ref readonly Rectangle Concrete => ref _concrete;
 
-    /// <summary>The sides that have an edge.</summary>
-    public ConcreteSide[] Edges { get; }
+    /// <summary>The edges, each with the fasteners as they stand before it.</summary>
+    public ConcreteEdge[] Edges { get; }
 
     /// <summary>d_a.</summary>
     public double Diameter { get; }
@@ -171,6 +171,9 @@ internal sealed class AnchorageData
 
     /// <summary>How forces reach the fasteners.</summary>
     public FastenerDistribution Distribution { get; }
+
+    /// <summary>The number of one fastener, as a list.</summary>
+    public ReadOnlySpan<int> Only(int fastener) => All.AsSpan(fastener, 1);
 
     /// <summary>The rectangle about all fasteners.</summary>
     public ref readonly Rectangle Extent => ref _extent;

@@ -5,6 +5,33 @@ namespace ConcreteAttach.Aci318;
 /// <summary>Fasteners that break out together, as the breakout formulas need them.</summary>
 internal readonly ref struct BreakoutGroup
 {
+    /// <summary>Places of the fasteners along x.</summary>
+    public readonly ReadOnlySpan<double> X;
+
+    /// <summary>Places of the fasteners along y.</summary>
+    public readonly ReadOnlySpan<double> Y;
+
+    /// <summary>The rectangle about the fasteners; where it stands, for reading one side of it must not copy it.</summary>
+    public readonly ref readonly Rectangle Extent;
+
+    /// <summary>c_a,min; infinite without an edge.</summary>
+    public readonly double SmallestEdge;
+
+    /// <summary>e'_N along x.</summary>
+    public readonly double EccentricityX;
+
+    /// <summary>e'_N along y.</summary>
+    public readonly double EccentricityY;
+
+    /// <summary>How many edges are closer than 1.5 h_ef.</summary>
+    public readonly int CloseEdges;
+
+    /// <summary>c_a,max of 17.6.2.1.2.</summary>
+    public readonly double LargestCloseEdge;
+
+    /// <summary>s of 17.6.2.1.2: the longest link of the shortest tree that joins the fasteners; NaN where it is not needed.</summary>
+    public readonly double LargestSpacing;
+
     /// <param name="data">The attachment.</param>
     /// <param name="xs">Places of the group's fasteners.</param>
     /// <param name="ys">Places of the group's fasteners.</param>
@@ -12,45 +39,20 @@ internal readonly ref struct BreakoutGroup
     /// <param name="eccentricityX">Distance along x of the resultant from the centroid of the group.</param>
     /// <param name="eccentricityY">The same along y.</param>
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
-    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, scoped in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
+    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
     {
         X = xs;
         Y = ys;
-        Extent = extent;
-        SmallestEdge = Layouts.SmallestEdge(data.Concrete, Extent);
+        Extent = ref extent;
+        SmallestEdge = Layouts.SmallestEdge(data.Concrete, extent);
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;
-        Rectangle deciding = data.Options.CloseEdges == CloseEdgesReading.AllFasteners ? data.Extent : Extent;
+        ref readonly Rectangle deciding = ref data.Options.CloseEdges == CloseEdgesReading.AllFasteners ? ref data.Extent : ref extent;
         (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
         LargestSpacing = CloseEdges >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN;
     }
 
-    public ReadOnlySpan<double> X { get; }
-
-    public ReadOnlySpan<double> Y { get; }
-
     public int Count => X.Length;
-
-    /// <summary>The rectangle about the fasteners.</summary>
-    public Rectangle Extent { get; }
-
-    /// <summary>c_a,min; infinite without an edge.</summary>
-    public double SmallestEdge { get; }
-
-    /// <summary>e'_N along x.</summary>
-    public double EccentricityX { get; }
-
-    /// <summary>e'_N along y.</summary>
-    public double EccentricityY { get; }
-
-    /// <summary>How many edges are closer than 1.5 h_ef.</summary>
-    public int CloseEdges { get; }
-
-    /// <summary>c_a,max of 17.6.2.1.2.</summary>
-    public double LargestCloseEdge { get; }
-
-    /// <summary>s of 17.6.2.1.2: the longest link of the shortest tree that joins the fasteners; NaN where it is not needed.</summary>
-    public double LargestSpacing { get; }
 }
 
 /// <summary>Headed fasteners in a row along an edge that blow the side face out together.</summary>

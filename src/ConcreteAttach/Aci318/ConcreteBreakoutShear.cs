@@ -16,7 +16,12 @@ internal static class ConcreteBreakoutShear
     public static readonly ModeName Along = new(FailureModeKind.ConcreteBreakoutParallel, "17.7.2", "phi V_cb", "V_ua_g");
 
     /// <summary>V_cb of one fastener, V_cbg of several in a row (17.7.2.1).</summary>
-    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in ShearPart part)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="data">The attachment.</param>
+    /// <param name="edge">The edge.</param>
+    /// <param name="part">The fasteners.</param>
+    /// <param name="isParallel">Whether the shear runs along the edge.</param>
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, ConcreteEdge edge, in ShearPart part, bool isParallel)
         where T : struct, IFormulaNumber<T>
     {
         T fc = ConcreteStrength.CastIn(sheet, data);
@@ -24,21 +29,21 @@ internal static class ConcreteBreakoutShear
         T ha = sheet.Given("h_a", data.Thickness, Dimension.Length);
         T ca1 = EdgeDistance(sheet, part, ha);
 
-        T avc = ProjectedArea(sheet, part, ca1, ha);
+        T avc = ProjectedArea(sheet, edge, part, ca1, ha);
         T avco = sheet.Step("A_Vco", 4.5 * T.Power(ca1, 2, 1), Dimension.Area, "17.7.2.1.3");
-        T psiEd = EdgeFactor(sheet, part, ca1);
+        T psiEd = EdgeFactor(sheet, part, isParallel, ca1);
         T psiC = CrackingFactor(sheet, data);
         T psiH = ThicknessFactor(sheet, ca1, ha);
         T vb = BasicStrength(sheet, data, part, fc, lambdaA, ca1);
         if (part.Count == 1)
         {
-            return part.IsParallel
+            return isParallel
                 ? sheet.Step("V_cb", 2 * (avc / avco * psiEd * psiC * psiH * vb), Dimension.Force, "17.7.2.1c, along the edge")
                 : sheet.Step("V_cb", avc / avco * psiEd * psiC * psiH * vb, Dimension.Force, "17.7.2.1a");
         }
 
         T psiEc = EccentricityFactor(sheet, part, ca1);
-        return part.IsParallel
+        return isParallel
             ? sheet.Step("V_cb", 2 * (avc / avco * psiEc * psiEd * psiC * psiH * vb), Dimension.Force, "17.7.2.1c, along the edge, group: V_cbg")
             : sheet.Step("V_cb", avc / avco * psiEc * psiEd * psiC * psiH * vb, Dimension.Force, "17.7.2.1b, group: V_cbg");
     }
@@ -66,15 +71,14 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>A_Vc: 1.5 c_a1 to both sides of the outer fasteners and 1.5 c_a1 deep, cut at the sides and the far face (17.7.2.1.1).</summary>
-    private static T ProjectedArea<T>(Sheet<T> sheet, in ShearPart part, T ca1, T ha)
+    private static T ProjectedArea<T>(Sheet<T> sheet, ConcreteEdge edge, in ShearPart part, T ca1, T ha)
         where T : struct, IFormulaNumber<T>
     {
         double reach = 1.5 * ca1.Value;
-        bool isAlongY = part.Side.IsAlongX();
-        T low = part.LowSide < reach ? sheet.Given(isAlongY ? "c_-y" : "c_-x", part.LowSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
-        T high = part.HighSide < reach ? sheet.Given(isAlongY ? "c_+y" : "c_+x", part.HighSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
+        T low = part.LowSide < reach ? sheet.Given(edge.LowId, part.LowSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
+        T high = part.HighSide < reach ? sheet.Given(edge.HighId, part.HighSide, Dimension.Length, "to the side edge, from the outermost fastener") : 1.5 * ca1;
         T width = part.Span > 0
-            ? low + sheet.Given(isAlongY ? "s_y" : "s_x", part.Span, Dimension.Length, "between the outer fasteners") + high
+            ? low + sheet.Given(edge.SpanId, part.Span, Dimension.Length, "between the outer fasteners") + high
             : low + high;
         return sheet.Step("A_Vc", width * T.Min(1.5 * ca1, ha), Dimension.Area, "17.7.2.1.1");
     }
@@ -88,18 +92,18 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>ψ_ed,V (17.7.2.4.1); 1 for shear along the edge (17.7.2.1c).</summary>
-    private static T EdgeFactor<T>(Sheet<T> sheet, in ShearPart part, T ca1)
+    private static T EdgeFactor<T>(Sheet<T> sheet, in ShearPart part, bool isParallel, T ca1)
         where T : struct, IFormulaNumber<T>
     {
         double nearest = Math.Min(part.LowSide, part.HighSide);
         if (double.IsPositiveInfinity(nearest))
         {
             sheet.Note("No side edge within reach.");
-            return sheet.Factor("psi_ed_V", 1, part.IsParallel ? "17.7.2.1c" : "17.7.2.4.1a");
+            return sheet.Factor("psi_ed_V", 1, isParallel ? "17.7.2.1c" : "17.7.2.4.1a");
         }
 
         T ca2 = sheet.Given("c_a2", nearest, Dimension.Length);
-        if (part.IsParallel)
+        if (isParallel)
         {
             return sheet.Factor("psi_ed_V", 1, "17.7.2.1c");
         }

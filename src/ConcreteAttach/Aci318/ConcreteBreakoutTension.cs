@@ -70,9 +70,11 @@ internal static class ConcreteBreakoutTension
         where T : struct, IFormulaNumber<T>
     {
         double reach = 1.5 * hef.Value;
-        Projection projection = Geometry.ProjectedArea.Project(group.X, group.Y, reach, data.Concrete, scratch);
-        bool isBounding = data.Options.Area == AreaReading.Bounding && !projection.IsRectangle;
-        if (!projection.IsRectangle && !isBounding)
+        // One square is a rectangle wherever it is cut; of several it has to be found out.
+        Projection projection = group.Count == 1 ? default : Geometry.ProjectedArea.Project(group.X, group.Y, group.Extent, reach, data.Concrete, scratch);
+        bool isRectangle = group.Count == 1 || projection.IsRectangle;
+        bool isBounding = !isRectangle && data.Options.Area == AreaReading.Bounding;
+        if (!isRectangle && !isBounding)
         {
             return sheet.Given("A_Nc", projection.Area, Dimension.Area, "17.6.2.1.1, union of the squares about the fasteners, from the drawing");
         }

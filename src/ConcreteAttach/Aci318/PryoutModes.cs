@@ -13,16 +13,13 @@ internal static class PryoutModes
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
     /// <summary>Writes pryout of each group of the fasteners in shear; without demand of all fasteners.</summary>
-    public static void Write<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, ReadOnlySpan<double> resultants, double least,
-        in ModeWriter<T> writer, Span<double> free)
+    public static void Write<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        bool hasDemand = least > 0;
         int count = 0;
-        foreach (double resultant in resultants)
+        foreach (double resultant in shears.Resultants)
         {
-            count += !hasDemand || resultant > least ? 1 : 0;
+            count += !shears.HasDemand || resultant > shears.Least ? 1 : 0;
         }
 
         ReadOnlySpan<double> xs = data.X;
@@ -33,9 +30,9 @@ internal static class PryoutModes
         {
             Span<int> loaded = memory.Ints(count);
             int size = 0;
-            for (int i = 0; i < resultants.Length; i++)
+            for (int i = 0; i < data.Count; i++)
             {
-                if (resultants[i] > least)
+                if (shears.Resultants[i] > shears.Least)
                 {
                     loaded[size++] = i;
                 }
@@ -50,18 +47,17 @@ internal static class PryoutModes
         int groups = count == 1 ? 1 : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)
         {
-            WriteGroup(data, 1, members, xs, ys, shearX, shearY, resultants, hasDemand, writer, memory.Rest);
+            WriteGroup(data, 1, members, xs, ys, shears, writer, memory.Rest);
         }
         else
         {
-            WriteEach(data, members, groupOf, groups, shearX, shearY, resultants, hasDemand, writer, memory);
+            WriteEach(data, members, groupOf, groups, shears, writer, memory);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
     private static void WriteEach<T>(
-        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<int> groupOf, int groups, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY,
-        ReadOnlySpan<double> resultants, bool hasDemand, in ModeWriter<T> writer, Scratch memory)
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<int> groupOf, int groups, in FastenerShears shears, in ModeWriter<T> writer, Scratch memory)
         where T : struct, IFormulaNumber<T>
     {
         Span<int> group = memory.Ints(members.Length);
@@ -79,7 +75,7 @@ internal static class PryoutModes
             }
 
             ReadOnlySpan<int> own = group[..size];
-            WriteGroup(data, number + 1, own, Places(data.X, own, xs), Places(data.Y, own, ys), shearX, shearY, resultants, hasDemand, writer, memory.Rest);
+            WriteGroup(data, number + 1, own, Places(data.X, own, xs), Places(data.Y, own, ys), shears, writer, memory.Rest);
         }
     }
 
@@ -95,12 +91,13 @@ internal static class PryoutModes
 
     private static void WriteGroup<T>(
         AnchorageData data, int number, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys,
-        ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, ReadOnlySpan<double> resultants, bool hasDemand, in ModeWriter<T> writer, Span<double> scratch)
+        in FastenerShears shears, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Pryout.OfGroup, Number: number);
-        GroupForce force = hasDemand ? GroupForce.Of(members, xs, ys, shearX, shearY) : default;
-        var group = new BreakoutGroup(data, xs, ys, Layouts.ExtentOf(xs, ys), force.EccentricityX, force.EccentricityY, scratch);
+        GroupForce force = shears.HasDemand ? GroupForce.Of(members, xs, ys, shears) : default;
+        Rectangle extent = members.Length == data.Count ? data.Extent : Layouts.ExtentOf(xs, ys);
+        var group = new BreakoutGroup(data, xs, ys, extent, force.EccentricityX, force.EccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         if (force.IsOpposed)
         {
@@ -110,7 +107,7 @@ internal static class PryoutModes
 
         T nominal = Pryout.NominalStrength(sheet, data, group, scratch);
         T phi = StrengthReduction.Pryout(sheet);
-        writer.Check(sheet, mode, nominal, phi, hasDemand ? force.Resultant : 0, members);
+        writer.Check(sheet, mode, nominal, phi, shears.HasDemand ? force.Resultant : 0, members);
         if (!force.IsOpposed)
         {
             return;
@@ -119,14 +116,13 @@ internal static class PryoutModes
         int most = members[0];
         foreach (int member in members)
         {
-            most = resultants[member] > resultants[most] ? member : most;
+            most = shears.Resultants[member] > shears.Resultants[most] ? member : most;
         }
 
         var alone = new ModeLabel(Pryout.OfFastener, Number: number);
         Sheet<T> own = writer.NewSheet();
         T share = Pryout.ShareOfFastener(own, nominal.Value, group.Count);
-        ReadOnlySpan<int> mostLoaded = [most];
-        writer.Check(own, alone, share, StrengthReduction.Pryout(own), resultants[most], mostLoaded);
+        writer.Check(own, alone, share, StrengthReduction.Pryout(own), shears.Resultants[most], data.Only(most));
     }
 }
 
@@ -137,9 +133,10 @@ internal static class PryoutModes
 /// <param name="IsOpposed">Whether two of the forces point more than 90 degrees apart.</param>
 internal readonly record struct GroupForce(double Resultant, double EccentricityX, double EccentricityY, bool IsOpposed)
 {
-    public static GroupForce Of(
-        ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY)
+    public static GroupForce Of(ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in FastenerShears shears)
     {
+        ReadOnlySpan<double> shearX = shears.X;
+        ReadOnlySpan<double> shearY = shears.Y;
         if (members.Length == 1)
         {
             double x = shearX[members[0]], y = shearY[members[0]];

@@ -1,19 +1,34 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 
 namespace ConcreteAttach.Aci318;
 
-/// <summary>A part of a row that takes part in a check of shear toward or along an edge.</summary>
-/// <param name="Start">Where its fasteners start in the order of <see cref="RowLoads"/>.</param>
-/// <param name="End">Where they end.</param>
-/// <param name="EdgeDistance">c_a1 of its row.</param>
-/// <param name="Lowest">Lowest number of its fasteners.</param>
-/// <param name="Sign">Which way along its axis the set is pushed; 0 without demand.</param>
-/// <param name="SetSum">Sum of the components of all fasteners that are pushed the same way.</param>
-/// <param name="PartOfRow">Its own components over those of its row.</param>
-/// <param name="Share">What its row takes of the sum.</param>
-/// <param name="IsWeldedStud">Whether the coefficient and the rule of studs welded to a plate hold for its set.</param>
-internal readonly record struct LoadedPart(int Start, int End, double EdgeDistance, int Lowest, int Sign, double SetSum, double PartOfRow, RowShare Share, bool IsWeldedStud);
+/// <summary>A part of a row that is checked for shear toward or along an edge.</summary>
+internal struct LoadedPart
+{
+    /// <summary>What the breakout formulas need of it.</summary>
+    public ShearPart Part;
+
+    /// <summary>Where its fasteners start in the order of <see cref="RowLoads"/>.</summary>
+    public int Start;
+
+    /// <summary>Lowest number of its fasteners.</summary>
+    public int Lowest;
+
+    /// <summary>Which way along its axis the set is pushed; 0 without demand.</summary>
+    public int Sign;
+
+    /// <summary>Sum of the components of all fasteners that are pushed the same way.</summary>
+    public double SetSum;
+
+    /// <summary>Its own components over those of its row.</summary>
+    public double PartOfRow;
+
+    /// <summary>What its row takes of the sum.</summary>
+    public RowShare Share;
+}
 
 /// <summary>
 /// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
@@ -26,38 +41,46 @@ internal readonly record struct LoadedPart(int Start, int End, double EdgeDistan
 internal ref struct RowLoads
 {
     private readonly AnchorageData _data;
-    private readonly Span<double> _magnitudes;
-    private readonly Span<int> _order;
+    private readonly ConcreteEdge _edge;
+    private readonly ReadOnlySpan<double> _shearX;
+    private readonly ReadOnlySpan<double> _shearY;
+    private readonly double _least;
+
+    // Those that count, in the order of the edge: by rows, in a row along it.
+    private readonly Span<int> _fasteners;
+    private readonly Span<double> _components;
     private readonly Span<int> _rowStarts;
     private readonly Span<int> _partStarts;
     private readonly Span<int> _members;
-    private readonly Span<double> _distances;
-    private readonly Span<double> _rest;
     private readonly Span<LoadedPart> _parts;
-    private ConcreteSide _side;
-    private bool _isParallel;
-    private ReadOnlySpan<double> _across;
-    private ReadOnlySpan<double> _along;
-    private double _edge;
-    private int _ordered;
+    private int _fastenerCount;
 
-    public RowLoads(AnchorageData data, Span<double> free)
+    /// <param name="data">The attachment.</param>
+    /// <param name="edge">The edge.</param>
+    /// <param name="shears">Shear on each fastener.</param>
+    /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
+    public RowLoads(AnchorageData data, ConcreteEdge edge, in FastenerShears shears, Span<double> free)
     {
         int count = data.Count;
         var memory = new Scratch(free);
         _data = data;
-        _magnitudes = memory.Doubles(count);
-        _distances = memory.Doubles(count);
-        _order = memory.Ints(count);
+        _edge = edge;
+        _shearX = shears.X;
+        _shearY = shears.Y;
+        _least = shears.Least;
+        _components = memory.Doubles(count);
+        _fasteners = memory.Ints(count);
         _rowStarts = memory.Ints(count + 1);
         _partStarts = memory.Ints(count + 1);
         _members = memory.Ints(count);
-        _parts = System.Runtime.InteropServices.MemoryMarshal.Cast<double, LoadedPart>(memory.Doubles(DoublesPerPart * count))[..count];
-        _rest = memory.Rest;
+        _parts = MemoryMarshal.Cast<double, LoadedPart>(memory.Doubles(DoublesPerPart * count))[..count];
     }
 
     /// <summary>Number of parts to check.</summary>
     public int Count { get; private set; }
+
+    /// <summary>Whether a fastener counts; else all are here, with an equal load.</summary>
+    public bool HasDemand { get; private set; }
 
     /// <summary>Whether a middle row is checked, of which the commentary says nothing.</summary>
     public bool HasMiddleRow { get; private set; }
@@ -65,70 +88,84 @@ internal ref struct RowLoads
     /// <summary>Whether studs are welded to a plate but do not meet 17.7.2.2.2 here.</summary>
     public bool HasUnmetWeldedStud { get; private set; }
 
-    private static int DoublesPerPart => (System.Runtime.CompilerServices.Unsafe.SizeOf<LoadedPart>() + sizeof(double) - 1) / sizeof(double);
+    private static int DoublesPerPart => (Unsafe.SizeOf<LoadedPart>() + sizeof(double) - 1) / sizeof(double);
+
+    /// <summary>The parts: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
+    public readonly ref readonly LoadedPart this[int rank] => ref _parts[rank];
 
     /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
-    public static int ScratchLength(int count) =>
-        (2 * count) + (4 * Scratch.LengthOfInts(count + 1)) + (DoublesPerPart * count) + Math.Max(Rows.ScratchLength(count), Parts.ScratchLength(count));
+    public static int ScratchLength(int count) => count + (4 * Scratch.LengthOfInts(count + 1)) + (DoublesPerPart * count);
 
-    /// <summary>Starts anew with an edge.</summary>
-    /// <param name="side">The edge.</param>
-    /// <param name="isParallel">Whether the shear runs along it.</param>
-    public void Start(ConcreteSide side, bool isParallel)
+    /// <summary>Takes the fasteners that are pushed toward the edge.</summary>
+    public void Toward()
     {
-        _side = side;
-        _isParallel = isParallel;
-        _across = side.IsAlongX() ? _data.X : _data.Y;
-        _along = side.IsAlongX() ? _data.Y : _data.X;
-        _edge = side.PlaceIn(_data.Concrete);
-        _ordered = 0;
+        Start();
+        AddSet(_edge.NormalX, _edge.NormalY, 1);
+        Finish();
+    }
+
+    /// <summary>Takes the fasteners that are pushed along the edge; those pushed one way and those pushed the other way are two sets, each with its own sum.</summary>
+    public void Along()
+    {
+        Start();
+        AddSet(_edge.DirectionX, _edge.DirectionY, 1);
+        AddSet(-_edge.DirectionX, -_edge.DirectionY, -1);
+        Finish();
+    }
+
+    /// <summary>Numbers of a part's fasteners, ascending.</summary>
+    public readonly ReadOnlySpan<int> Members(in LoadedPart loaded)
+    {
+        Span<int> members = _members[..loaded.Part.Count];
+        _fasteners.Slice(loaded.Start, loaded.Part.Count).CopyTo(members);
+        members.Sort();
+        return members;
+    }
+
+    private void Start()
+    {
+        _fastenerCount = 0;
         Count = 0;
         HasMiddleRow = false;
         HasUnmetWeldedStud = false;
     }
 
-    /// <summary>Adds the fasteners whose component, times <paramref name="sign"/>, exceeds <paramref name="least"/>.</summary>
-    public void AddSet(scoped ReadOnlySpan<double> components, int sign, double least)
+    /// <summary>Adds the fasteners whose component in a direction exceeds the least.</summary>
+    private void AddSet(double directionX, double directionY, int sign)
     {
-        int start = _ordered;
+        int start = _fastenerCount;
+        int count = start;
         double sum = 0;
-        for (int i = 0; i < components.Length; i++)
+        foreach (int fastener in _edge.Order)
         {
-            double component = sign * components[i];
-            if (component > least)
+            double component = (directionX * _shearX[fastener]) + (directionY * _shearY[fastener]);
+            if (component > _least)
             {
-                _magnitudes[i] = component;
-                _order[_ordered++] = i;
+                _fasteners[count] = fastener;
+                _components[count++] = component;
                 sum += component;
             }
         }
 
-        if (_ordered > start)
+        _fastenerCount = count;
+        if (count > start)
         {
             Split(start, sign, sum);
         }
     }
 
-    /// <summary>Without demand: all fasteners with an equal load.</summary>
-    public void AddEqualLoad()
+    /// <summary>Without demand all fasteners count, with an equal load. Then the parts are put into their order.</summary>
+    private void Finish()
     {
-        int count = _data.Count;
-        for (int i = 0; i < count; i++)
+        HasDemand = _fastenerCount > 0;
+        if (!HasDemand)
         {
-            _magnitudes[i] = 1;
-            _order[i] = i;
+            _fastenerCount = _data.Count;
+            _edge.Order.CopyTo(_fasteners);
+            _components.Fill(1);
+            Split(0, 0, _fastenerCount);
         }
 
-        _ordered = count;
-        Split(0, 0, count);
-    }
-
-    /// <summary>The parts; in their order after <see cref="SortParts"/>.</summary>
-    public readonly ref readonly LoadedPart this[int rank] => ref _parts[rank];
-
-    /// <summary>Puts the parts into their order: rows from the edge inward, in a row by the lowest number of the fasteners.</summary>
-    public readonly void SortParts()
-    {
         // By insertion: the rows of one set are in order already.
         for (int i = 1; i < Count; i++)
         {
@@ -139,86 +176,25 @@ internal ref struct RowLoads
         }
     }
 
-    /// <summary>Numbers of a part's fasteners, ascending.</summary>
-    public readonly ReadOnlySpan<int> Members(in LoadedPart part)
-    {
-        Span<int> members = _members[..(part.End - part.Start)];
-        _order[part.Start..part.End].CopyTo(members);
-        members.Sort();
-        return members;
-    }
-
-    /// <summary>What the breakout formulas need of a part.</summary>
-    public readonly ShearPart Describe(in LoadedPart part)
-    {
-        ReadOnlySpan<int> members = _order[part.Start..part.End];
-        double first = _along[members[0]];
-        double last = _along[members[^1]];
-        double sum = 0, moment = 0, mean = 0, largestGap = 0, previous = first;
-        foreach (int member in members)
-        {
-            double place = _along[member];
-            double magnitude = _magnitudes[member];
-            sum += magnitude;
-            moment += magnitude * place;
-            mean += place;
-            largestGap = place - previous > largestGap ? place - previous : largestGap;
-            previous = place;
-        }
-
-        double eccentricity = Math.Abs((moment / sum) - (mean / members.Length));
-        double reach = Math.Max(Math.Abs(first), Math.Abs(last));
-        ref readonly Rectangle concrete = ref _data.Concrete;
-        return new ShearPart(
-            _side,
-            members.Length,
-            part.EdgeDistance,
-            _side.IsAlongX() ? first - concrete.Bottom : first - concrete.Left,
-            _side.IsAlongX() ? concrete.Top - last : concrete.Right - last,
-            last - first,
-            largestGap,
-            Limit.WithoutNoise(eccentricity, reach),
-            _isParallel,
-            part.IsWeldedStud);
-    }
-
     private static bool IsBefore(in LoadedPart a, in LoadedPart b) =>
-        Limit.IsBelow(a.EdgeDistance, b.EdgeDistance) || (!Limit.IsBelow(b.EdgeDistance, a.EdgeDistance) && a.Lowest < b.Lowest);
+        a.Part.EdgeDistance < b.Part.EdgeDistance || (a.Part.EdgeDistance == b.Part.EdgeDistance && a.Lowest < b.Lowest);
 
-    /// <summary>Distance of a fastener from the edge.</summary>
-    private readonly double DistanceOf(int member) => Math.Abs(_edge - _across[member]);
-
+    /// <summary>Splits the set that starts at <paramref name="start"/> and adds the parts of the rows that are to be checked.</summary>
     private void Split(int start, int sign, double sum)
     {
-        int count = _ordered - start;
-        Span<double> distances = _distances[..count];
-        Span<int> set = _order[start.._ordered];
-        for (int k = 0; k < count; k++)
-        {
-            distances[k] = DistanceOf(set[k]);
-        }
-
-        // Rows orders places within the set; turn them into numbers of fasteners.
-        Span<int> places = _members[..count];
-        int rows = Rows.Find(distances, places, _rowStarts, _rest);
-        for (int k = 0; k < count; k++)
-        {
-            places[k] = set[places[k]];
-        }
-
-        places.CopyTo(set);
-
+        ReadOnlySpan<int> set = _fasteners[start.._fastenerCount];
+        int rows = _edge.FindRows(set, _rowStarts);
         bool isWeldedStud = MeetsWeldedStud(set);
         (int firstRow, int endRow, RowRule rule) = RowsToCheck(set, rows, isWeldedStud);
         for (int row = firstRow; row < endRow; row++)
         {
             int sharing = rule == RowRule.Shared ? rows - row : 1;
             HasMiddleRow |= rule == RowRule.Shared && row > 0 && row < rows - 1;
-            AddParts(start, row, sign, sum, new RowShare(row + 1, rows, sharing, rule), isWeldedStud);
+            AddParts(start + _rowStarts[row], start + _rowStarts[row + 1], sign, sum, new RowShare(row + 1, rows, sharing, rule), isWeldedStud);
         }
     }
 
-    private readonly (int First, int End, RowRule Rule) RowsToCheck(scoped ReadOnlySpan<int> set, int rows, bool isWeldedStud)
+    private readonly (int First, int End, RowRule Rule) RowsToCheck(ReadOnlySpan<int> set, int rows, bool isWeldedStud)
     {
         if (rows == 1)
         {
@@ -230,34 +206,59 @@ internal ref struct RowLoads
             return (rows - 1, rows, RowRule.WeldedFarthest);
         }
 
-        double front = DistanceOf(set[0]);
-        double second = DistanceOf(set[_rowStarts[1]]);
+        double front = _edge.Distances[set[0]];
+        double second = _edge.Distances[set[_rowStarts[1]]];
         return Limit.IsBelow(second - front, front) ? (0, 1, RowRule.FrontTakesAll) : (0, rows, RowRule.Shared);
     }
 
-    private void AddParts(int start, int row, int sign, double sum, in RowShare share, bool isWeldedStud)
+    private void AddParts(int rowStart, int rowEnd, int sign, double sum, in RowShare share, bool isWeldedStud)
     {
-        int rowStart = start + _rowStarts[row];
-        Span<int> inRow = _order[rowStart..(start + _rowStarts[row + 1])];
-        double edgeDistance = DistanceOf(inRow[0]);
-        int parts = Parts.Find(_along, inRow, 3 * edgeDistance, _partStarts, _rest);
+        double edgeDistance = _edge.Distances[_fasteners[rowStart]];
+        int parts = Parts.Find(_edge.Places, _fasteners[rowStart..rowEnd], 3 * edgeDistance, _partStarts);
+        double ofRow = parts == 1 ? 0 : Sum(rowStart, rowEnd);
         for (int part = 0; part < parts; part++)
         {
-            int from = _partStarts[part];
-            int to = _partStarts[part + 1];
-            int lowest = int.MaxValue;
-            foreach (int member in inRow[from..to])
-            {
-                lowest = member < lowest ? member : lowest;
-            }
-
-            double partOfRow = parts == 1 ? 1 : Sum(inRow[from..to]) / Sum(inRow);
-            _parts[Count++] = new LoadedPart(rowStart + from, rowStart + to, edgeDistance, lowest, sign, sum, partOfRow, share, isWeldedStud);
+            int start = rowStart + _partStarts[part];
+            int end = rowStart + _partStarts[part + 1];
+            ref LoadedPart loaded = ref _parts[Count++];
+            loaded.Part = Describe(start, end, edgeDistance, isWeldedStud, out loaded.Lowest);
+            loaded.Start = start;
+            loaded.Sign = sign;
+            loaded.SetSum = sum;
+            loaded.PartOfRow = parts == 1 ? 1 : Sum(start, end) / ofRow;
+            loaded.Share = share;
         }
     }
 
+    /// <summary>What the breakout formulas need of neighbours in a row.</summary>
+    private readonly ShearPart Describe(int start, int end, double edgeDistance, bool isWeldedStud, out int lowest)
+    {
+        double[] places = _edge.Places;
+        ReadOnlySpan<int> members = _fasteners[start..end];
+        ReadOnlySpan<double> components = _components[start..end];
+        double first = places[members[0]];
+        double last = places[members[^1]];
+        double sum = 0, moment = 0, mean = 0, largestGap = 0, previous = first;
+        lowest = members[0];
+        for (int k = 0; k < members.Length; k++)
+        {
+            double place = places[members[k]];
+            sum += components[k];
+            moment += components[k] * place;
+            mean += place;
+            largestGap = place - previous > largestGap ? place - previous : largestGap;
+            previous = place;
+            lowest = members[k] < lowest ? members[k] : lowest;
+        }
+
+        double eccentricity = Math.Abs((moment / sum) - (mean / members.Length));
+        double reach = Math.Max(Math.Abs(first), Math.Abs(last));
+        return new ShearPart(
+            members.Length, edgeDistance, first - _edge.Low, _edge.High - last, last - first, largestGap, Limit.WithoutNoise(eccentricity, reach), isWeldedStud);
+    }
+
     /// <summary>17.7.2.2.2: plate, spacing, and corner reinforcement where a side edge is at 1.5 h_ef or nearer.</summary>
-    private bool MeetsWeldedStud(scoped ReadOnlySpan<int> set)
+    private bool MeetsWeldedStud(ReadOnlySpan<int> set)
     {
         if (_data.WeldedPlateThickness is not { } thickness)
         {
@@ -268,10 +269,7 @@ internal ref struct RowLoads
         double nearest = double.PositiveInfinity;
         foreach (int member in set)
         {
-            double place = _along[member];
-            nearest = Math.Min(nearest, _side.IsAlongX()
-                ? Math.Min(_data.Concrete.Top - place, place - _data.Concrete.Bottom)
-                : Math.Min(_data.Concrete.Right - place, place - _data.Concrete.Left));
+            nearest = Math.Min(nearest, _edge.ToNearestSide(_edge.Places[member]));
         }
 
         bool isMet = !Limit.IsBelow(thickness, Math.Max(edition.WeldedPlateThickness, _data.Diameter / 2))
@@ -281,12 +279,12 @@ internal ref struct RowLoads
         return isMet;
     }
 
-    private readonly double Sum(scoped ReadOnlySpan<int> members)
+    private readonly double Sum(int start, int end)
     {
         double sum = 0;
-        foreach (int member in members)
+        foreach (double component in _components[start..end])
         {
-            sum += _magnitudes[member];
+            sum += component;
         }
 
         return sum;

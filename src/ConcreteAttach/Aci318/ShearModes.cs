@@ -26,104 +26,68 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
-        Span<double> resultants = memory.Doubles(data.Count);
-        int most = 0;
-        for (int i = 0; i < resultants.Length; i++)
-        {
-            resultants[i] = Math.Sqrt((shearX[i] * shearX[i]) + (shearY[i] * shearY[i]));
-            most = resultants[i] > resultants[most] ? i : most;
-        }
-
-        double least = TensionModes.LeastShare * resultants[most];
-        Steel(data, resultants[most], most, writer);
+        var shears = new FastenerShears(shearX, shearY, ref memory);
+        Steel(data, shears, writer);
         if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
         {
-            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
-            writer.WriteGap(new ModeLabel(Pryout.OfGroup), resultants[most] > 0, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, ConcreteBreakoutTension.TooThick);
         }
         else
         {
             if (data.Edges.Length > 0)
             {
-                Breakout(data, shearX, shearY, least, writer, memory.Rest);
+                Breakout(data, shears, writer, memory.Rest);
             }
 
-            PryoutModes.Write(data, shearX, shearY, resultants, least, writer, memory.Rest);
+            PryoutModes.Write(data, shears, writer, memory.Rest);
         }
 
         HighestRatio highest = writer.TakeHighest();
-        return resultants[most] > 0 ? highest : new HighestRatio(0, IsKnown: true);
+        return shears.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
-    private static void Steel<T>(AnchorageData data, double demand, int most, in ModeWriter<T> writer)
+    private static void Steel<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
         if (double.IsNaN(data.ShearArea))
         {
-            writer.WriteGap(mode, demand > 0, "The shear area is not known: give thread, tensileArea or shearArea.");
+            writer.WriteGap(mode, shears.HasDemand, "The shear area is not known: give thread, tensileArea or shearArea.");
             return;
         }
 
         if (data.IsStandOff)
         {
-            writer.WriteGap(mode, demand > 0, StandOff.Shear);
+            writer.WriteGap(mode, shears.HasDemand, StandOff.Shear);
             return;
         }
 
         Sheet<T> sheet = writer.NewSheet();
         T nominal = SteelShear.NominalStrength(sheet, data);
         T phi = StrengthReduction.SteelShear(sheet, data);
-        ReadOnlySpan<int> mostLoaded = [most];
-        writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
+        writer.Check(sheet, mode, nominal, phi, shears.Largest, data.Only(shears.Most));
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // its spans cost nothing where there is no edge
-    private static void Breakout<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, double least, in ModeWriter<T> writer, Span<double> free)
+    private static void Breakout<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        var loads = new RowLoads(data, free);
-        foreach (ConcreteSide side in data.Edges)
+        foreach (ConcreteEdge edge in data.Edges)
         {
-            ReadOnlySpan<double> toward = side.IsAlongX() ? shearX : shearY;
-            ReadOnlySpan<double> along = side.IsAlongX() ? shearY : shearX;
-            BreakoutAt(data, side, toward, least, isParallel: false, ref loads, writer);
-            BreakoutAt(data, side, along, least, isParallel: true, ref loads, writer);
+            var loads = new RowLoads(data, edge, shears, free);
+            loads.Toward();
+            BreakoutAt(data, edge, loads, isParallel: false, writer);
+            loads.Along();
+            BreakoutAt(data, edge, loads, isParallel: true, writer);
         }
     }
 
     /// <summary>Breakout toward or along one edge: every part of every row that is to be checked.</summary>
-    /// <param name="data">The attachment.</param>
-    /// <param name="side">The edge.</param>
-    /// <param name="components">Component of each fastener's shear across the edge, or along it.</param>
-    /// <param name="least">A component up to this is none.</param>
-    /// <param name="isParallel">Whether the components run along the edge.</param>
-    /// <param name="loads">Splits the fasteners; its memory serves all edges.</param>
-    /// <param name="writer">Takes the modes.</param>
-    private static void BreakoutAt<T>(
-        AnchorageData data, ConcreteSide side, ReadOnlySpan<double> components, double least, bool isParallel, ref RowLoads loads, in ModeWriter<T> writer)
+    private static void BreakoutAt<T>(AnchorageData data, ConcreteEdge edge, in RowLoads loads, bool isParallel, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
-        var mode = new ModeLabel(isParallel ? ConcreteBreakoutShear.Along : ConcreteBreakoutShear.Toward, side);
-        loads.Start(side, isParallel);
-        if (isParallel)
-        {
-            // Pushed one way along the edge and pushed the other way: two sets, each with its own sum.
-            loads.AddSet(components, 1, least);
-            loads.AddSet(components, -1, least);
-        }
-        else
-        {
-            loads.AddSet(components, side.Sign(), least);
-        }
-
-        bool hasDemand = loads.Count > 0;
-        if (!hasDemand)
-        {
-            loads.AddEqualLoad();
-        }
-
+        var mode = new ModeLabel(isParallel ? ConcreteBreakoutShear.Along : ConcreteBreakoutShear.Toward, edge.Side);
         if (loads.HasUnmetWeldedStud)
         {
             writer.Notice("Studs welded to a plate: a condition of 17.7.2.2.2 is not met at an edge, so the coefficient and the rows of other fasteners are used there.");
@@ -134,21 +98,19 @@ internal static class ShearModes
             writer.Notice("Shear toward an edge with more than two rows: row k of m is checked with V/(m − k + 1), an extension of the commentary's two rows.");
         }
 
-        loads.SortParts();
         for (int rank = 0; rank < loads.Count; rank++)
         {
             Sheet<T> sheet = writer.NewSheet();
             ref readonly LoadedPart loaded = ref loads[rank];
-            ShearPart part = loads.Describe(loaded);
             Explain(sheet, loaded, isParallel);
             if (writer.IsTracing)
             {
-                writer.Place(PlaceOf(loaded, side, isParallel));
+                writer.Place(PlaceOf(loaded, edge, isParallel));
             }
 
-            T nominal = ConcreteBreakoutShear.NominalStrength(sheet, data, part);
+            T nominal = ConcreteBreakoutShear.NominalStrength(sheet, data, edge, loaded.Part, isParallel);
             T phi = StrengthReduction.ConcreteShear(sheet, data);
-            T demand = Demand(sheet, loaded, hasDemand);
+            T demand = Demand(sheet, loaded, loads.HasDemand);
             writer.Check(sheet, mode with { Number = rank + 1 }, nominal, phi, demand, writer.IsTracing ? loads.Members(loaded) : default);
         }
     }
@@ -199,12 +161,12 @@ internal static class ShearModes
     }
 
     /// <summary>Row, part and, along an edge, which way the fasteners are pushed; empty for a plain single row.</summary>
-    private static string PlaceOf(in LoadedPart loaded, ConcreteSide side, bool isParallel)
+    private static string PlaceOf(in LoadedPart loaded, ConcreteEdge edge, bool isParallel)
     {
         var words = new List<string>();
         if (isParallel && loaded.Sign != 0)
         {
-            words.Add($"pushed toward {(loaded.Sign > 0 ? "+" : "-")}{(side.IsAlongX() ? "y" : "x")}");
+            words.Add($"pushed toward {(loaded.Sign > 0 ? "+" : "-")}{edge.Axis}");
         }
 
         if (loaded.Share.Rows > 1)

@@ -1,9 +1,6 @@
-using ConcreteAttach.Geometry;
-
 namespace ConcreteAttach.Aci318;
 
 /// <summary>Fasteners of one row that break out toward an edge together, as the shear breakout formulas need them.</summary>
-/// <param name="Side">The edge.</param>
 /// <param name="Count">Number of fasteners.</param>
 /// <param name="EdgeDistance">c_a1 of the row.</param>
 /// <param name="LowSide">From the outermost fastener to the side edge in the negative direction along the edge; infinite without.</param>
@@ -11,10 +8,9 @@ namespace ConcreteAttach.Aci318;
 /// <param name="Span">Between the outer fasteners along the edge.</param>
 /// <param name="LargestGap">Largest spacing along the edge between adjacent fasteners.</param>
 /// <param name="Eccentricity">e'_V.</param>
-/// <param name="IsParallel">Whether the shear runs along the edge.</param>
 /// <param name="IsWeldedStud">Whether the coefficient of studs welded to a plate holds (17.7.2.2.2).</param>
 internal readonly record struct ShearPart(
-    ConcreteSide Side, int Count, double EdgeDistance, double LowSide, double HighSide, double Span, double LargestGap, double Eccentricity, bool IsParallel, bool IsWeldedStud);
+    int Count, double EdgeDistance, double LowSide, double HighSide, double Span, double LargestGap, double Eccentricity, bool IsWeldedStud);
 
 /// <summary>How the shear toward an edge is shared: which row is checked with what part of it.</summary>
 /// <param name="Row">Row from the edge, from 1.</param>

@@ -14,9 +14,7 @@ internal static class TensionModes
     /// <summary>Length of the working memory for <paramref name="count"/> fasteners.</summary>
     public static int ScratchLength(int count) =>
         (6 * count) + (5 * Scratch.LengthOfInts(count + 1))
-        + Math.Max(
-            Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)),
-            Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(Rows.ScratchLength(count), Parts.ScratchLength(count))));
+        + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
     /// <summary>Most modes that <paramref name="count"/> fasteners can give.</summary>
     public static int MostModes(int count) => 2 + count + (4 * count);
@@ -147,84 +145,96 @@ internal static class TensionModes
             return;
         }
 
-        foreach (ConcreteSide side in data.Edges)
-        {
-            if (!SideFaceBlowout.Applies(data.Embedment, Layouts.EdgeDistance(data.Concrete, fasteners.Extent, side)))
-            {
-                writer.WriteWithout(mode with { Side = side }, ModeStatus.NotApplicable, "h_ef is at most 2.5 c_a1 (17.6.4.1).");
-            }
-            else if (double.IsNaN(data.BearingArea))
-            {
-                writer.WriteGap(mode with { Side = side }, fasteners.HasDemand, Pullout.HeadUnknown);
-            }
-            else
-            {
-                BlowoutAt(data, mode with { Side = side }, fasteners, writer, free);
-            }
-        }
-
         if (data.Edges.Length == 0)
         {
             writer.WriteWithout(mode, ModeStatus.NotApplicable, "There is no edge within reach.");
+            return;
+        }
+
+        var memory = new Scratch(free);
+        ReadOnlySpan<double> tension = fasteners.ByNumber(data.Count, ref memory);
+        foreach (ConcreteEdge edge in data.Edges)
+        {
+            ModeLabel atEdge = mode with { Side = edge.Side };
+            if (!SideFaceBlowout.Applies(data.Embedment, NearestInTension(edge, tension)))
+            {
+                writer.WriteWithout(atEdge, ModeStatus.NotApplicable, "h_ef is at most 2.5 c_a1 (17.6.4.1).");
+            }
+            else if (double.IsNaN(data.BearingArea))
+            {
+                writer.WriteGap(atEdge, fasteners.HasDemand, Pullout.HeadUnknown);
+            }
+            else
+            {
+                BlowoutAt(data, atEdge, edge, tension, fasteners.HasDemand, writer, memory.Rest);
+            }
         }
     }
 
-    private static void BlowoutAt<T>(AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> free)
-        where T : struct, IFormulaNumber<T>
+    private static double NearestInTension(ConcreteEdge edge, ReadOnlySpan<double> tension)
     {
-        ConcreteSide side = mode.Side;
-        int count = fasteners.Count;
-        var memory = new Scratch(free);
-        Span<double> distances = memory.Doubles(count);
-        Span<int> order = memory.Ints(count);
-        Span<int> rowStarts = memory.Ints(count + 1);
-        Span<int> partStarts = memory.Ints(count + 1);
-        Span<int> members = memory.Ints(count);
-        ReadOnlySpan<double> across = side.IsAlongX() ? fasteners.X : fasteners.Y;
-        ReadOnlySpan<double> along = side.IsAlongX() ? fasteners.Y : fasteners.X;
-        double edge = side.PlaceIn(data.Concrete);
-        for (int i = 0; i < across.Length; i++)
+        foreach (int fastener in edge.Order)
         {
-            distances[i] = Math.Abs(edge - across[i]);
+            if (tension[fastener] > 0)
+            {
+                return edge.Distances[fastener];
+            }
         }
 
-        int rows = Rows.Find(distances, order, rowStarts, memory.Rest);
+        return double.PositiveInfinity;
+    }
+
+    private static void BlowoutAt<T>(
+        AnchorageData data, ModeLabel mode, ConcreteEdge edge, ReadOnlySpan<double> tension, bool hasDemand, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var memory = new Scratch(free);
+        Span<int> fasteners = memory.Ints(data.Count);
+        Span<int> rowStarts = memory.Ints(data.Count + 1);
+        Span<int> partStarts = memory.Ints(data.Count + 1);
+        int count = 0;
+        foreach (int fastener in edge.Order)
+        {
+            if (tension[fastener] > 0)
+            {
+                fasteners[count++] = fastener;
+            }
+        }
+
+        int rows = edge.FindRows(fasteners[..count], rowStarts);
         int number = 0;
         for (int row = 0; row < rows; row++)
         {
-            Span<int> inRow = order[rowStarts[row]..rowStarts[row + 1]];
-            double edgeDistance = distances[inRow[0]];
+            Span<int> inRow = fasteners[rowStarts[row]..rowStarts[row + 1]];
+            double edgeDistance = edge.Distances[inRow[0]];
             if (!SideFaceBlowout.Applies(data.Embedment, edgeDistance))
             {
                 break;
             }
 
-            int parts = Parts.Find(along, inRow, 6 * edgeDistance, partStarts, memory.Rest);
+            int parts = Parts.Find(edge.Places, inRow, 6 * edgeDistance, partStarts);
             for (int rank = 0; rank < parts; rank++)
             {
                 // Parts are numbered by their lowest fastener, not by their place along the edge.
                 Span<int> part = PartOfRank(inRow, partStarts[..(parts + 1)], rank);
                 double demand = 0;
-                for (int k = 0; k < part.Length; k++)
+                foreach (int fastener in part)
                 {
-                    demand += fasteners.Forces[part[k]];
-                    members[k] = fasteners.Members[part[k]];
+                    demand += tension[fastener];
                 }
 
-                double first = along[part[0]];
-                double corner = part.Length > 1 ? double.PositiveInfinity
-                    : side.IsAlongX() ? Math.Min(data.Concrete.Top - first, first - data.Concrete.Bottom)
-                    : Math.Min(data.Concrete.Right - first, first - data.Concrete.Left);
-                var blowout = new BlowoutPart(part.Length, edgeDistance, corner, along[part[^1]] - first);
+                double first = edge.Places[part[0]];
+                double corner = part.Length > 1 ? double.PositiveInfinity : edge.ToNearestSide(first);
+                var blowout = new BlowoutPart(part.Length, edgeDistance, corner, edge.Places[part[^1]] - first);
                 if (writer.IsTracing)
                 {
-                    members[..part.Length].Sort();
+                    part.Sort();
                 }
 
                 Sheet<T> sheet = writer.NewSheet();
                 T nominal = SideFaceBlowout.NominalStrength(sheet, data, blowout);
                 T phi = StrengthReduction.ConcreteTension(sheet, data);
-                writer.Check(sheet, mode with { Number = ++number }, nominal, phi, fasteners.HasDemand ? demand : 0, members[..part.Length]);
+                writer.Check(sheet, mode with { Number = ++number }, nominal, phi, hasDemand ? demand : 0, part);
             }
         }
     }

@@ -85,14 +85,30 @@ internal readonly ref struct TensionedFasteners
         return most;
     }
 
-    /// <summary>Sum of the forces, and the distance of their resultant from the centroid along each axis; a distance is 0 where it is rounding noise.</summary>
-    public (double Force, double EccentricityX, double EccentricityY) Resultant()
+    /// <summary>Tension on each fastener of the layout by its number; 0 on those that are not here.</summary>
+    public ReadOnlySpan<double> ByNumber(int layoutCount, ref Scratch memory)
     {
-        if (Count == 1)
+        if (Count == layoutCount)
         {
-            return (Forces[0], 0, 0);
+            return Forces;
         }
 
+        Span<double> forces = memory.Doubles(layoutCount);
+        forces.Clear();
+        for (int i = 0; i < Members.Length; i++)
+        {
+            forces[Members[i]] = Forces[i];
+        }
+
+        return forces;
+    }
+
+    /// <summary>Sum of the forces, and the distance of their resultant from the centroid along each axis; a distance is 0 where it is rounding noise.</summary>
+    public (double Force, double EccentricityX, double EccentricityY) Resultant() =>
+        Count == 1 ? (Forces[0], 0, 0) : ResultantOfSeveral();
+
+    private (double Force, double EccentricityX, double EccentricityY) ResultantOfSeveral()
+    {
         double sum = 0, momentX = 0, momentY = 0, sumX = 0, sumY = 0;
         for (int i = 0; i < Forces.Length; i++)
         {

@@ -20,23 +20,19 @@ internal static class Layouts
         return new(left, right, bottom, top);
     }
 
-    /// <summary>Distance from the nearest of the points within <paramref name="extent"/> to a side of the concrete; infinite without an edge there.</summary>
-    public static double EdgeDistance(in Rectangle concrete, in Rectangle extent, ConcreteSide side) => side switch
-    {
-        ConcreteSide.PlusX => concrete.Right - extent.Right,
-        ConcreteSide.MinusX => extent.Left - concrete.Left,
-        ConcreteSide.PlusY => concrete.Top - extent.Top,
-        _ => extent.Bottom - concrete.Bottom,
-    };
-
     /// <summary>The smallest of the four edge distances.</summary>
-    public static double SmallestEdge(in Rectangle concrete, in Rectangle extent) => Math.Min(
-        Math.Min(concrete.Right - extent.Right, extent.Left - concrete.Left),
-        Math.Min(concrete.Top - extent.Top, extent.Bottom - concrete.Bottom));
+    public static double SmallestEdge(in Rectangle concrete, in Rectangle extent) => Lesser(
+        Lesser(concrete.Right - extent.Right, extent.Left - concrete.Left),
+        Lesser(concrete.Top - extent.Top, extent.Bottom - concrete.Bottom));
 
-    /// <summary>How many edges are nearer than <paramref name="limit"/>, and the largest edge distance that is not above it.</summary>
+    /// <summary>How many edges are nearer than <paramref name="limit"/>, and the largest edge distance that is not above it; 0 where no edge is nearer.</summary>
     public static (int Count, double Largest) CloseEdges(in Rectangle concrete, in Rectangle extent, double limit)
     {
+        if (!Limit.IsBelow(SmallestEdge(concrete, extent), limit))
+        {
+            return (0, 0);
+        }
+
         double right = concrete.Right - extent.Right;
         double left = extent.Left - concrete.Left;
         double top = concrete.Top - extent.Top;
@@ -50,4 +46,7 @@ internal static class Layouts
         static int Below(double distance, double limit) => Limit.IsBelow(distance, limit) ? 1 : 0;
         static double UnlessAbove(double distance, double limit) => Limit.IsBelow(limit, distance) ? 0 : distance;
     }
+
+    /// <summary>The lesser of two numbers. One comparison: unlike Math.Min it need not mind NaN and −0.</summary>
+    private static double Lesser(double a, double b) => a < b ? a : b;
 }

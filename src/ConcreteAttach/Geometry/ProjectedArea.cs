@@ -43,11 +43,11 @@ internal static class ProjectedArea
     /// </summary>
     public static double OfSquares(
         ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double halfSide, in Rectangle concrete, Span<double> scratch) =>
-        Project(xs, ys, halfSide, concrete, scratch).Area;
+        Project(xs, ys, Layouts.ExtentOf(xs, ys), halfSide, concrete, scratch).Area;
 
-    /// <summary>The same area with its bounds, and whether it fills them.</summary>
+    /// <summary>The same area with its bounds, and whether it fills them; <paramref name="centres"/> is the rectangle about the centres.</summary>
     public static Projection Project(
-        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double halfSide, in Rectangle concrete, Span<double> scratch)
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle centres, double halfSide, in Rectangle concrete, Span<double> scratch)
     {
         if (xs.IsEmpty)
         {
@@ -55,7 +55,6 @@ internal static class ProjectedArea
         }
 
         var memory = new Scratch(scratch);
-        Rectangle centres = Layouts.ExtentOf(xs, ys);
         if (centres.Left + halfSide <= concrete.Left || centres.Right - halfSide >= concrete.Right
             || centres.Bottom + halfSide <= concrete.Bottom || centres.Top - halfSide >= concrete.Top)
         {
@@ -104,7 +103,9 @@ internal static class ProjectedArea
             }
         }
 
-        return Project(insideXs[..count], insideYs[..count], halfSide, concrete, memory.Rest);
+        insideXs = insideXs[..count];
+        insideYs = insideYs[..count];
+        return Project(insideXs, insideYs, Layouts.ExtentOf(insideXs, insideYs), halfSide, concrete, memory.Rest);
     }
 
     private static int GridScratchLength(int count) => count is < SmallestGrid or > LargestGrid ? 0 : 3 * count;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
@@ -10,6 +11,7 @@ namespace ConcreteAttach.Verification;
 /// </summary>
 public readonly struct ModeResult
 {
+    [MethodImpl(MethodImplOptions.AggressiveInlining)] // writes in place; else the numbers are stored and copied twice
     internal ModeResult(FailureModeKind kind, ConcreteSide side, int number, ModeStatus status, MeasurementSystem system,
         double nominal, double factor, double demand, double utilization)
     {

@@ -28,7 +28,7 @@ public sealed class AllocationTests
         double[] scratch = new double[new[]
         {
             ProjectedArea.ScratchLength(count), InfluenceGroups.ScratchLength(count), SpanningTree.ScratchLength(count),
-            Rows.ScratchLength(count), Parts.ScratchLength(count),
+            Rows.ScratchLength(count),
         }.Max()];
 
         Run(); // what the runtime sets up once does not count
@@ -42,12 +42,12 @@ public sealed class AllocationTests
         {
             for (int i = 0; i < 20; i++)
             {
-                ProjectedArea.Project(xs, ys, 1, concrete, scratch);
+                ProjectedArea.Project(xs, ys, Layouts.ExtentOf(xs, ys), 1, concrete, scratch);
                 ProjectedArea.OfSquares(gridXs, gridYs, 0.5, Rectangle.Unbounded, scratch);
                 InfluenceGroups.Find(xs, ys, 1, group, scratch);
                 SpanningTree.LongestLink(xs, ys, scratch);
                 Rows.Find(gridXs, order, starts, scratch);
-                Parts.Find(ys, order, 1, starts, scratch);
+                Parts.Find(ys, order, 1, starts);
             }
         }
     }

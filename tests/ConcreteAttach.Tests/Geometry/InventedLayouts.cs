@@ -14,7 +14,7 @@ internal sealed record Layout(string Kind, double[] Xs, double[] Ys, double Half
     public Projection Project(double[] scratch)
     {
         Array.Fill(scratch, double.NaN); // what is left in the scratch must not matter
-        return ProjectedArea.Project(Xs, Ys, HalfSide, Concrete, scratch);
+        return ProjectedArea.Project(Xs, Ys, Layouts.ExtentOf(Xs, Ys), HalfSide, Concrete, scratch);
     }
 
     public override string ToString() => FormattableString.Invariant(

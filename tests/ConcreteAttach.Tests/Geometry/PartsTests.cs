@@ -48,8 +48,9 @@ public sealed class PartsTests
 
     private static int[][] Find(double[] positions, int[] row, double limit)
     {
+        Array.Sort(row, (a, b) => positions[a].CompareTo(positions[b]));
         int[] starts = new int[row.Length + 1];
-        int count = Parts.Find(positions, row, limit, starts, new double[Parts.ScratchLength(row.Length)]);
+        int count = Parts.Find(positions, row, limit, starts);
         return [.. Enumerable.Range(0, count).Select(k => row[starts[k]..starts[k + 1]])];
     }
 }
