@@ -160,9 +160,12 @@ public sealed class FacingSideTests(ITestOutputHelper output)
                     }
 
                     faced++;
-                    double Missing(double from, double to) =>
-                        GeneralGeometry.Without(GeneralGeometry.Polygon([At(from, 0), At(to, 0), At(to, distance), At(from, distance)]), concrete).Area;
-                    Assert.Equal(0, Missing(-facing.TowardStart, facing.TowardEnd), 1e-8);
+                    // A little short of the side: on sides that lie on each other but for a rounding the general library's difference fails.
+                    const double shy = 1 - 1e-6;
+                    double Missing(double from, double to) => GeneralGeometry.Without(
+                        GeneralGeometry.Polygon([At(from, 0), At(to, 0), At(to, shy * distance), At(from, shy * distance)]), concrete).Area;
+                    double missing = facing.TowardStart + facing.TowardEnd == 0 ? 0 : Missing(-shy * facing.TowardStart, shy * facing.TowardEnd);
+                    Assert.True(missing < 1e-8, $"side {k}, fastener {i}, missing {missing}, {facing}: {surface}");
                     if (facing.TowardEnd < side.Length - foot)
                     {
                         limited++;
