@@ -8,7 +8,10 @@ namespace ConcreteAttach.Geometry;
 /// The outline of a concrete surface: any simple polygon, with openings. Immutable.
 /// </summary>
 /// <remarks>
-/// <para>Vertices follow each other around the boundary in either direction; the last is joined to the first. A vertex in the middle of a straight side makes no corner.</para>
+/// <para>
+/// Vertices follow each other around the boundary in either direction; the last is joined to the first. A vertex in the middle of a straight side makes
+/// no corner.
+/// </para>
 /// <para>
 /// Places within 1e-9 of the size of the outline count as the same place. A boundary may not come that near to itself, nor to another.
 /// </para>
