@@ -8,14 +8,14 @@ namespace ConcreteAttach.Geometry;
 /// </summary>
 /// <remarks>
 /// <para>
-/// The clause raises the strength of a group that is hemmed in, so a curve made of many sides or a cut corner must not bring it about. Hence directions are counted, not sides:
-/// the direction of the nearest side's normal and the three at right angles to it are the middles of four sectors. A side belongs to the sector in which its
-/// normal lies, and a sector counts once, with the smallest distance of its sides. For a rectangle these are the four edges.
+/// The clause raises the strength of a group that is hemmed in, so a curve made of many sides or a cut corner must not bring it about. Hence directions
+/// are counted, not sides: the direction of the nearest side's normal and the three at right angles to it are the middles of four sectors. A side belongs
+/// to the sector in which its normal lies, and a sector counts once, with the smallest distance of its sides. For a rectangle these are the four edges.
 /// </para>
 /// <para>
-/// A side whose normal lies at 45°, between two sectors (a corner cut at 45°), goes with that of the two which is nearer without such sides; between equals,
-/// with that of the nearest side or the one opposite, of which it always lies beside one. So it never makes a sector close beside one that is close already, and neither
-/// the order of the sides nor a mirror changes the count.
+/// A side whose normal lies at 45°, between two sectors (a corner cut at 45°), goes with that of the two which is nearer without such sides; between
+/// equals, with that of the nearest side or the one opposite, one of which is always beside it. So it never makes a sector close beside one that is close
+/// already, and neither the order of the sides nor a mirror changes the count.
 /// </para>
 /// <para>Where several sides are the nearest, the one counts that gives the fewest close sectors, then the largest distance: the lower strength.</para>
 /// </remarks>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ConcreteAttach.Quantities;
+using UnitsNet;
 
 namespace ConcreteAttach.Geometry;
 
@@ -7,13 +8,17 @@ namespace ConcreteAttach.Geometry;
 /// The outline of a concrete surface: any simple polygon, with openings. Immutable.
 /// </summary>
 /// <remarks>
-/// <para>Vertices follow each other around the boundary in either direction; the last is joined to the first. A vertex in the middle of a straight side makes no corner.</para>
+/// <para>
+/// Vertices follow each other around the boundary in either direction; the last is joined to the first. A vertex in the middle of a straight side makes
+/// no corner.
+/// </para>
 /// <para>
 /// Places within 1e-9 of the size of the outline count as the same place. A boundary may not come that near to itself, nor to another.
 /// </para>
 /// </remarks>
 public sealed class ConcreteOutline
 {
+    private const double FarthestMillimetres = 1e9;
     private const string Outer = "vertices";
     private const string InsideOutline = "an opening inside of the outline that touches neither it nor another opening";
 
@@ -32,7 +37,7 @@ public sealed class ConcreteOutline
     /// <summary>A polygon without openings.</summary>
     /// <param name="vertices">At least three, around the boundary in either direction.</param>
     /// <exception cref="InputException">
-    /// Fewer than three vertices, one that is not finite, neighbours at one place, all on one straight line, or a boundary that crosses or touches itself.
+    /// Fewer than three vertices, one that is more than 1000 km away, neighbours at one place, all on one straight line, or a boundary that crosses or touches itself.
     /// </exception>
     public static ConcreteOutline Polygon(params IEnumerable<FastenerPosition> vertices)
     {
@@ -94,6 +99,16 @@ public sealed class ConcreteOutline
         SimplePolygon.Of([.. vertices.Select(v => v.X.In(system))], [.. vertices.Select(v => v.Y.In(system))]);
 
     private static string OpeningPath(int index) => $"openings[{QuantityText.Format(index)}]";
+
+    /// <exception cref="InputException">Not finite, or so large that its products may not be.</exception>
+    private static void RequireWithinReason(string parameter, Length value)
+    {
+        Require.Finite(parameter, value);
+        if (!(Math.Abs(value.In(MeasurementSystem.NewtonMillimetre)) <= FarthestMillimetres))
+        {
+            throw new InputException(parameter, QuantityText.Format(value), "at most 1000000 m from the origin");
+        }
+    }
 
     /// <exception cref="InputException">Neighbours at one place, no area, or sides that meet elsewhere than at their common vertex.</exception>
     private static void RequireSimple(GivenRing ring, double size)
@@ -167,20 +182,20 @@ public sealed class ConcreteOutline
         private readonly double[] _xs;
         private readonly double[] _ys;
 
-        /// <exception cref="InputException">Fewer than three vertices, or one that is not finite.</exception>
+        /// <exception cref="InputException">Fewer than three vertices, or one that is not finite or too far away.</exception>
         public GivenRing(string path, ImmutableArray<FastenerPosition> vertices)
         {
             Path = path;
             _vertices = vertices;
             if (vertices.Length < 3)
             {
-                throw new InputException(path, vertices.Length == 1 ? "1 vertex" : $"{QuantityText.Format(vertices.Length)} vertices", "at least 3 vertices");
+                throw new InputException(path, vertices.Length switch { 0 => "no vertex", 1 => "1 vertex", _ => "2 vertices" }, "at least 3 vertices");
             }
 
             for (int i = 0; i < vertices.Length; i++)
             {
-                Require.Finite($"{PathOf(i)}.x", vertices[i].X);
-                Require.Finite($"{PathOf(i)}.y", vertices[i].Y);
+                RequireWithinReason($"{PathOf(i)}.x", vertices[i].X);
+                RequireWithinReason($"{PathOf(i)}.y", vertices[i].Y);
             }
 
             _xs = [.. vertices.Select(v => v.X.In(MeasurementSystem.NewtonMillimetre))];

@@ -100,14 +100,15 @@ internal readonly record struct FacingSide(bool Faces, double Distance, double F
 
         double startAlong = side.FootOf(part.StartX, part.StartY) - foot;
         double endAlong = side.FootOf(part.EndX, part.EndY) - foot;
-        double first = AlongAt(Math.Clamp(startAhead, 0, distance));
-        double second = AlongAt(Math.Clamp(endAhead, 0, distance));
+        double first = AlongInStrip(startAhead, startAlong);
+        double second = AlongInStrip(endAhead, endAlong);
         return (Math.Min(first, second), Math.Max(first, second));
 
-        double AlongAt(double ahead) => startAhead == ahead || startAhead == endAhead
-            ? startAlong
-            : endAhead == ahead
-            ? endAlong
-            : startAlong + ((endAlong - startAlong) * ((ahead - startAhead) / (endAhead - startAhead)));
+        // Of an end within the strip its own place, of another the place where the part enters the strip.
+        double AlongInStrip(double ahead, double along)
+        {
+            double within = Math.Clamp(ahead, 0, distance);
+            return within == ahead ? along : startAlong + ((endAlong - startAlong) * ((within - startAhead) / (endAhead - startAhead)));
+        }
     }
 }

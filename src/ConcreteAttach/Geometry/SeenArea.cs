@@ -17,7 +17,9 @@ namespace ConcreteAttach.Geometry;
 /// meets a side of the concrete, and two sides of squares meet at a place where one of them begins. With convex concrete there is nothing to test.
 /// </para>
 /// <para>
-/// Time grows with the number of slabs × the number of edges across one. Working memory comes from the shared pool: how many crossings there are is not known before.
+/// Time grows with the number of slabs × the number of edges across one; the number of slabs with that of the crossings, so that 64 fasteners within a star of
+/// 64 spikes take some 10⁻¹ s, where with a few openings and corners they take 10⁻⁴ s. Working memory comes from the shared pool: how many
+/// crossings there are is not known before.
 /// </para>
 /// </remarks>
 internal static class SeenArea

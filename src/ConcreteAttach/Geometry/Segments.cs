@@ -22,9 +22,12 @@ internal static class Segments
     /// <summary>Distance between the segments a–b and c–d; 0 where they cross.</summary>
     public static double Distance(double ax, double ay, double bx, double by, double cx, double cy, double dx, double dy)
     {
-        bool partsEnds = (Cross(bx - ax, by - ay, cx - ax, cy - ay) > 0) != (Cross(bx - ax, by - ay, dx - ax, dy - ay) > 0);
-        bool isParted = (Cross(dx - cx, dy - cy, ax - cx, ay - cy) > 0) != (Cross(dx - cx, dy - cy, bx - cx, by - cy) > 0);
-        return partsEnds && isParted
+        // On one line the products are noise of either sign: segments apart on a line are told by their extents.
+        bool mayMeet = Math.Max(ax, bx) >= Math.Min(cx, dx) && Math.Max(cx, dx) >= Math.Min(ax, bx)
+            && Math.Max(ay, by) >= Math.Min(cy, dy) && Math.Max(cy, dy) >= Math.Min(ay, by);
+        bool isPartedByOther = (Cross(bx - ax, by - ay, cx - ax, cy - ay) > 0) != (Cross(bx - ax, by - ay, dx - ax, dy - ay) > 0);
+        bool partsOther = (Cross(dx - cx, dy - cy, ax - cx, ay - cy) > 0) != (Cross(dx - cx, dy - cy, bx - cx, by - cy) > 0);
+        return mayMeet && isPartedByOther && partsOther
             ? 0
             : Math.Min(
                 Math.Min(Distance(ax, ay, bx, by, cx, cy), Distance(ax, ay, bx, by, dx, dy)),
