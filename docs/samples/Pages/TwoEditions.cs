@@ -38,6 +38,11 @@ internal static class TwoEditions
         ("SmallestStructuralStrength", "least $f'_c$ of structural concrete", "19.2.1.1", "psi", "MPa", MegapascalPerPsi),
         ("DensityAllLightweight", "$w_c$ up to which $\\lambda$ is 0.75", "19.2.4.1", "lb/ft3", "kg/m3", KilogramPerCubicMetrePerPcf),
         ("DensityNormalweight", "$w_c$ above which $\\lambda$ is 1", "19.2.4.1", "lb/ft3", "kg/m3", KilogramPerCubicMetrePerPcf),
+        ("SteelModulus", "$E_s$", "20.2.2.2", "psi", "MPa", MegapascalPerPsi),
+        ("ModulusOfNormalweight", "coefficient of $E_c$, normalweight", "19.2.2.1b", "", "", Math.Sqrt(MegapascalPerPsi)),
+        ("ModulusByDensity", "coefficient of $E_c$ by density", "19.2.2.1a", "", "", Math.Sqrt(MegapascalPerPsi) / Math.Pow(KilogramPerCubicMetrePerPcf, 1.5)),
+        ("DensityOfModulusFrom", "least $w_c$ of it", "19.2.2.1", "lb/ft3", "kg/m3", KilogramPerCubicMetrePerPcf),
+        ("DensityOfModulusTo", "largest $w_c$ of it", "19.2.2.1", "lb/ft3", "kg/m3", KilogramPerCubicMetrePerPcf),
         ("DensitySlope", "$\\lambda / w_c$ between them", "19.2.4.1", "", "", 1 / KilogramPerCubicMetrePerPcf),
     ];
 

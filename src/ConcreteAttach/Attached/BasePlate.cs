@@ -57,7 +57,7 @@ public sealed record BasePlate
     /// <param name="outline">Its outline: any simple polygon, in the coordinates of the fasteners.</param>
     /// <param name="contact">How it shares compression with the concrete.</param>
     /// <exception cref="InputException">An outline with openings.</exception>
-    public BasePlate(ConcreteOutline outline, PlateContact contact)
+    public BasePlate(SurfaceOutline outline, PlateContact contact)
     {
         ArgumentNullException.ThrowIfNull(outline);
         if (!outline.Openings.IsEmpty)
@@ -75,7 +75,7 @@ public sealed record BasePlate
     }
 
     /// <summary>The outline.</summary>
-    public ConcreteOutline Outline { get; }
+    public SurfaceOutline Outline { get; }
 
     /// <summary>How the plate shares compression with the concrete.</summary>
     public PlateContact Contact { get; }
@@ -162,7 +162,7 @@ public sealed record BasePlate
         Require.Positive(nameof(depth), depth);
         var x = new Length(width.Value / 2, width.Unit);
         var y = new Length(depth.Value / 2, depth.Unit);
-        return new(ConcreteOutline.Polygon(new(-x, -y), new(x, -y), new(x, y), new(-x, y)), contact);
+        return new(SurfaceOutline.Polygon(new(-x, -y), new(x, -y), new(x, y), new(-x, y)), contact);
     }
 
     private static double RequirePositive(string parameter, double value) =>

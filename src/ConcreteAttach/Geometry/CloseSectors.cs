@@ -17,7 +17,7 @@ namespace ConcreteAttach.Geometry;
 /// equals, with that of the nearest side or the one opposite, one of which is always beside it. So it never makes a sector close beside one that is close
 /// already, and neither the order of the sides nor a mirror changes the count.
 /// </para>
-/// <para>Where several sides are the nearest, the one counts that gives the fewest close sectors, then the largest distance: the lower strength.</para>
+/// <para>Where several sides are the nearest, the one counts that gives the fewest close sectors: the lower strength.</para>
 /// </remarks>
 internal struct CloseSectors
 {
@@ -36,32 +36,38 @@ internal struct CloseSectors
         }
     }
 
-    /// <summary>How many sectors are nearer than <paramref name="limit"/>, and the largest of their distances that is not above it.</summary>
+    /// <summary>How many sectors are nearer than <paramref name="limit"/>, and the largest distance of any side that is not above it; 0 where none is nearer.</summary>
+    /// <remarks>
+    /// c_a,max of the clause is the largest of all sides, also where a nearer side stands in the same sector: a small one would give a small h'_ef and with it more strength.
+    /// </remarks>
     /// <param name="outline">The outline.</param>
     /// <param name="distances">Distance of the group from each side of it; infinite for a side that none of its fasteners sees.</param>
     /// <param name="limit">The distance below which an edge is close.</param>
     public static (int Count, double Largest) Count(Outline outline, ReadOnlySpan<double> distances, double limit)
     {
         double nearest = double.PositiveInfinity;
+        double largest = 0;
         foreach (double distance in distances)
         {
             nearest = Math.Min(nearest, distance);
+            largest = Limit.IsBelow(limit, distance) ? largest : Math.Max(largest, distance);
         }
 
-        (int Count, double Largest) lowest = (int.MaxValue, 0);
+        if (!Limit.IsBelow(nearest, limit))
+        {
+            return (0, 0);
+        }
+
+        int fewest = SectorCount;
         for (int side = 0; side < distances.Length; side++)
         {
             if (double.IsFinite(distances[side]) && !Limit.IsBelow(nearest, distances[side]))
             {
-                (int Count, double Largest) counted = Of(outline, distances, side).Count(limit);
-                if (counted.Count < lowest.Count || (counted.Count == lowest.Count && counted.Largest > lowest.Largest))
-                {
-                    lowest = counted;
-                }
+                fewest = Math.Min(fewest, Of(outline, distances, side).Count(limit));
             }
         }
 
-        return lowest.Count == int.MaxValue ? (0, 0) : lowest;
+        return (fewest, largest);
     }
 
     /// <summary>The distances of the sectors about the normal of one side.</summary>
@@ -112,17 +118,15 @@ internal struct CloseSectors
         }
     }
 
-    private readonly (int Count, double Largest) Count(double limit)
+    private readonly int Count(double limit)
     {
         int count = 0;
-        double largest = 0;
         for (int i = 0; i < SectorCount; i++)
         {
             count += Limit.IsBelow(_sectors[i], limit) ? 1 : 0;
-            largest = Limit.IsBelow(limit, _sectors[i]) ? largest : Math.Max(largest, _sectors[i]);
         }
 
-        return (count, largest);
+        return count;
     }
 
     [InlineArray(SectorCount)]

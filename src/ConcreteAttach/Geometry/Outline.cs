@@ -1,7 +1,7 @@
 namespace ConcreteAttach.Geometry;
 
 /// <summary>
-/// The surface of a concrete member in one unit of length: a polygon with openings, as <see cref="ConcreteOutline"/> has checked it. Immutable.
+/// The surface of a concrete member in one unit of length: a polygon with openings, as <see cref="SurfaceOutline"/> has checked it. Immutable.
 /// </summary>
 internal sealed class Outline
 {

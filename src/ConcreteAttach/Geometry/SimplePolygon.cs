@@ -2,7 +2,7 @@ namespace ConcreteAttach.Geometry;
 
 /// <summary>
 /// A closed ring of straight sides that neither crosses nor touches itself, counter-clockwise, without vertices in the middle of a straight side.
-/// Whether a ring is one is checked by <see cref="ConcreteOutline"/>; here that is taken for granted.
+/// Whether a ring is one is checked by <see cref="SurfaceOutline"/>; here that is taken for granted.
 /// </summary>
 internal sealed class SimplePolygon
 {

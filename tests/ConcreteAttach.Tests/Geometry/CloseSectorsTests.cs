@@ -61,7 +61,7 @@ public sealed class CloseSectorsTests
     /// </summary>
     [Theory]
     [InlineData(15, 3, 10)]
-    [InlineData(10, 0, 10)]
+    [InlineData(10, 0, 0)]
     [InlineData(9, 0, 0)]
     public void Triangle_has_three_edges(double limit, int count, double largest)
     {
@@ -72,7 +72,8 @@ public sealed class CloseSectorsTests
     }
 
     /// <summary>
-    /// A wide slab with one edge at 5, bent outward in three facets of normals −20°, 0° and +20°: three sides are close, one edge is.
+    /// A wide slab with one edge at 5, bent outward in three facets of normals −20°, 0° and +20°: three sides are close, one edge is. The largest distance is that of a slanting facet, whose nearest
+    /// place is its corner (5, 2): √29.
     /// </summary>
     [Fact]
     public void Facets_of_one_edge_count_once()
@@ -81,19 +82,23 @@ public sealed class CloseSectorsTests
         Surface surface = SeenConcreteTests.Given([(-90, -90), (5 - slope, -90), (5 - slope, -12), (5, -2), (5, 2), (5 - slope, 12), (5 - slope, 90), (-90, 90)], (0, 0));
 
         Assert.Equal(3, Enumerable.Range(0, 8).Count(side => surface.Fasteners().Distance(0, side) < 6));
-        Assert.Equal((1, 5), surface.Fasteners().CloseEdges([0], 9));
+        (int count, double largest) = surface.Fasteners().CloseEdges([0], 9);
+        Assert.Equal(1, count);
+        Assert.Equal(Math.Sqrt(29), largest, 1e-12);
     }
 
     /// <summary>
     /// Edges at 6 to the left and 7 above, the corner between them cut at 45°, 7.07 away (the fastener in (0, 0), the cut through (−6, 4) and (−3, 7), on y = x + 10: 10/√2).
-    /// The cut goes with one of its neighbours: two edges, not three. With a limit of 7.05 the upper edge alone is beside the left one.
+    /// The cut goes with one of its neighbours: two edges, not three. The largest distance is still its own.
     /// </summary>
     [Fact]
     public void Corner_cut_at_45_degrees_makes_no_third_edge()
     {
         Surface surface = SeenConcreteTests.Given([(-6, -90), (90, -90), (90, 7), (-3, 7), (-6, 4)], (0, 0));
 
-        Assert.Equal((2, 7), surface.Fasteners().CloseEdges([0], 9));
+        (int count, double largest) = surface.Fasteners().CloseEdges([0], 9);
+        Assert.Equal(2, count);
+        Assert.Equal(10 / Math.Sqrt(2), largest, 1e-12);
     }
 
     /// <summary>

@@ -13,7 +13,7 @@ internal sealed record Surface(string Kind, (double X, double Y)[] Outer, (doubl
 {
     public int[] All => [.. Enumerable.Range(0, Xs.Length)];
 
-    public ConcreteOutline Given => Openings.Aggregate(ConcreteOutline.Polygon(Places(Outer)), (outline, opening) => outline.WithOpening(Places(opening)));
+    public SurfaceOutline Given => Openings.Aggregate(SurfaceOutline.Polygon(Places(Outer)), (outline, opening) => outline.WithOpening(Places(opening)));
 
     public Outline Outline => Given.In(MeasurementSystem.NewtonMillimetre);
 

@@ -29,7 +29,7 @@ internal static class PlateReader
     public static BasePlate Plate(InputObject plate)
     {
         plate.AllowOnly(["outline", "contact", "thickness", "yield", "profile", "modularRatio", "stretchLength", "bedDepth", "prying", "holes"]);
-        ConcreteOutline outline = Outline(plate.Required("outline"), null);
+        SurfaceOutline outline = Outline(plate.Required("outline"), null);
         return plate.Value.Guard(() => new BasePlate(outline, plate.Required("contact").Choice(Contacts))
         {
             Thickness = plate.Optional("thickness")?.Length(),
@@ -54,14 +54,14 @@ internal static class PlateReader
 
     /// <summary>A polygon, with openings where there are some.</summary>
     /// <exception cref="InputException">A boundary that crosses itself and the like, at the place of the vertex or of the polygon.</exception>
-    public static ConcreteOutline Outline(InputValue vertices, InputValue? openings)
+    public static SurfaceOutline Outline(InputValue vertices, InputValue? openings)
     {
         ImmutableArray<FastenerPosition> outer = Vertices(vertices);
-        ConcreteOutline outline = At(vertices, () => ConcreteOutline.Polygon(outer));
+        SurfaceOutline outline = At(vertices, () => SurfaceOutline.Polygon(outer));
         foreach (InputValue opening in openings?.Items("an array of openings, each an array of vertices") ?? [])
         {
             ImmutableArray<FastenerPosition> ring = Vertices(opening);
-            ConcreteOutline before = outline;
+            SurfaceOutline before = outline;
             outline = At(opening, () => before.WithOpening(ring));
         }
 
@@ -71,7 +71,7 @@ internal static class PlateReader
     private static ImmutableArray<FastenerPosition> Vertices(InputValue value) => [.. value.Items("an array of vertices, each a place [x, y]").Select(Position)];
 
     /// <summary>An error of the geometry gets the place of the polygon, or of the vertex that it names: <c>vertices[2]</c>.</summary>
-    private static ConcreteOutline At(InputValue polygon, Func<ConcreteOutline> create)
+    private static SurfaceOutline At(InputValue polygon, Func<SurfaceOutline> create)
     {
         try
         {

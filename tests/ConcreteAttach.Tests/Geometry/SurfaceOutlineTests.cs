@@ -5,7 +5,7 @@ using Xunit.Abstractions;
 
 namespace ConcreteAttach.Tests.Geometry;
 
-public sealed class ConcreteOutlineTests(ITestOutputHelper output)
+public sealed class SurfaceOutlineTests(ITestOutputHelper output)
 {
     private static readonly (double X, double Y)[] Slab = [(0, 0), (20, 0), (20, 10), (0, 10)];
     private static readonly (double X, double Y)[] Hole = [(4, 4), (6, 4), (6, 6), (4, 6)];
@@ -13,7 +13,7 @@ public sealed class ConcreteOutlineTests(ITestOutputHelper output)
     [Fact]
     public void Vertices_stay_as_given()
     {
-        ConcreteOutline outline = Of(Slab).WithOpening(Surface.Places(Hole));
+        SurfaceOutline outline = Of(Slab).WithOpening(Surface.Places(Hole));
 
         Assert.Equal(Surface.Places(Slab), outline.Vertices);
         Assert.True(Surface.Places(Hole).AsSpan().SequenceEqual(Assert.Single(outline.Openings).AsSpan()));
@@ -39,7 +39,7 @@ public sealed class ConcreteOutlineTests(ITestOutputHelper output)
     public void Vertices_too_far_away(double metres)
     {
         var far = new FastenerPosition(Length.FromMeters(metres), Length.Zero);
-        InputException error = Assert.Throws<InputException>(() => ConcreteOutline.Polygon([.. Surface.Places((0, 0), (0, 5)), far]));
+        InputException error = Assert.Throws<InputException>(() => SurfaceOutline.Polygon([.. Surface.Places((0, 0), (0, 5)), far]));
 
         Assert.Equal("vertices[2].x", error.Parameter);
         Assert.Equal($"{metres.ToString("R", System.Globalization.CultureInfo.InvariantCulture)} m", error.Found);
@@ -93,7 +93,7 @@ public sealed class ConcreteOutlineTests(ITestOutputHelper output)
             () => Of(Slab).WithOpening(Surface.Places((4, 4), (10, 0), (12, 4)))); // touches
         Assert.Equal(permitted, Assert.Throws<InputException>(() => Of(Slab).WithOpening(Surface.Places((4, 4), (10, -3), (12, 4)))).Permitted); // crosses
 
-        ConcreteOutline withHole = Of(Slab).WithOpening(Surface.Places(Hole));
+        SurfaceOutline withHole = Of(Slab).WithOpening(Surface.Places(Hole));
         Rejects("openings[1]", "an opening within openings[0]", permitted, () => withHole.WithOpening(Surface.Places((4.5, 4.5), (5.5, 4.5), (5, 5))));
         Rejects("openings[1]", "an opening about openings[0]", permitted, () => withHole.WithOpening(Surface.Places((3, 3), (7, 3), (7, 7), (3, 7))));
         Assert.Equal("openings[1]", Assert.Throws<InputException>(() => withHole.WithOpening(Surface.Places((6, 4), (8, 4), (8, 6), (6, 6)))).Parameter); // side along side
@@ -206,16 +206,16 @@ public sealed class ConcreteOutlineTests(ITestOutputHelper output)
     [Fact]
     public void Units_may_be_mixed()
     {
-        Outline outline = ConcreteOutline.Polygon(
+        Outline outline = SurfaceOutline.Polygon(
             new(Length.Zero, Length.Zero), new(Length.FromInches(10), Length.Zero), new(Length.FromMillimeters(254), Length.FromFeet(1)))
             .In(MeasurementSystem.PoundInch);
 
         Assert.Equal(60, outline.Moments.Area, 1e-12);
     }
 
-    private static ConcreteOutline Of(params (double X, double Y)[] vertices) => ConcreteOutline.Polygon(Surface.Places(vertices));
+    private static SurfaceOutline Of(params (double X, double Y)[] vertices) => SurfaceOutline.Polygon(Surface.Places(vertices));
 
-    private static void Rejects(string parameter, string found, string permitted, Func<ConcreteOutline> make)
+    private static void Rejects(string parameter, string found, string permitted, Func<SurfaceOutline> make)
     {
         InputException error = Assert.Throws<InputException>(make);
         Assert.Equal((parameter, found, permitted), (error.Parameter, error.Found, error.Permitted));

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace ConcreteAttach.Geometry;
 
 /// <summary>
-/// The outline of a concrete surface: any simple polygon, with openings. Immutable.
+/// An outline on the concrete surface, of the concrete itself or of a plate on it: any simple polygon, with openings. Immutable.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -16,13 +16,13 @@ namespace ConcreteAttach.Geometry;
 /// Places within 1e-9 of the size of the outline count as the same place. A boundary may not come that near to itself, nor to another.
 /// </para>
 /// </remarks>
-public sealed class ConcreteOutline
+public sealed class SurfaceOutline
 {
     private const double FarthestMillimetres = 1e9;
     private const string Outer = "vertices";
     private const string InsideOutline = "an opening inside of the outline that touches neither it nor another opening";
 
-    private ConcreteOutline(ImmutableArray<FastenerPosition> vertices, ImmutableArray<ImmutableArray<FastenerPosition>> openings)
+    private SurfaceOutline(ImmutableArray<FastenerPosition> vertices, ImmutableArray<ImmutableArray<FastenerPosition>> openings)
     {
         Vertices = vertices;
         Openings = openings;
@@ -39,7 +39,7 @@ public sealed class ConcreteOutline
     /// <exception cref="InputException">
     /// Fewer than three vertices, one that is more than 1000 km away, neighbours at one place, all on one straight line, or a boundary that crosses or touches itself.
     /// </exception>
-    public static ConcreteOutline Polygon(params IEnumerable<FastenerPosition> vertices)
+    public static SurfaceOutline Polygon(params IEnumerable<FastenerPosition> vertices)
     {
         ArgumentNullException.ThrowIfNull(vertices);
         ImmutableArray<FastenerPosition> given = [.. vertices];
@@ -53,7 +53,7 @@ public sealed class ConcreteOutline
     /// <exception cref="InputException">
     /// A boundary that would not do as an outline, or an opening that is not wholly inside of the outline and apart from the other openings.
     /// </exception>
-    public ConcreteOutline WithOpening(params IEnumerable<FastenerPosition> vertices)
+    public SurfaceOutline WithOpening(params IEnumerable<FastenerPosition> vertices)
     {
         ArgumentNullException.ThrowIfNull(vertices);
         ImmutableArray<FastenerPosition> given = [.. vertices];
