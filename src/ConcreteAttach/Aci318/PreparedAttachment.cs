@@ -146,7 +146,10 @@ public sealed class PreparedAttachment
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. notices]);
+            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. notices])
+        {
+            Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
+        };
     }
 
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)

@@ -94,6 +94,12 @@ public sealed class AttachmentVerification
     /// <summary>What the reader should know before using the result.</summary>
     public ImmutableArray<string> Notices { get; }
 
+    /// <summary>
+    /// Verifies another attachment under other load cases by the same method, edition and readings, with or without sheets; null where that cannot be done. For figures that show
+    /// how a result changes with the attachment.
+    /// </summary>
+    internal Func<Attachment, IEnumerable<LoadCase>, bool, AttachmentVerification>? Again { get; init; }
+
     private static FailureMode? GoverningOf(ImmutableArray<FailureMode> modes)
     {
         FailureMode? governing = null;

@@ -1,0 +1,179 @@
+using System.Text.RegularExpressions;
+using System.Xml;
+using System.Xml.Linq;
+using ConcreteAttach.Aci318;
+using ConcreteAttach.Calculation;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Presentation.Drawings;
+using ConcreteAttach.Quantities;
+using ConcreteAttach.Tests.Properties;
+using ConcreteAttach.Verification;
+
+namespace ConcreteAttach.Tests.Presentation.Drawings;
+
+/// <summary>What every drawing has in common, over the samples and thousands of random attachments.</summary>
+public sealed class DrawingTests
+{
+    private const int RandomAttachments = 2_000;
+
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    /// <summary>Every drawing of the library.</summary>
+    private static readonly (string Name, Func<ShownCase, Drawing?> Draw)[] Figures =
+    [
+        ("plan", PlanDrawing.Draw),
+        ("section", SectionDrawing.Draw),
+    ];
+
+    private static IEnumerable<AttachmentVerification> Samples() => [ReportSamples.PergolaPost, ReportSamples.GardenRail];
+
+    private static IEnumerable<ShownCase> Random(int count, int seed) =>
+        AttachmentSamples.Take(count, seed).Select((sample, i) => ShownCase.Of(sample.Prepared.Verify([sample.LoadCase], SheetScope.All), new DrawingOptions { BothSystems = i % 3 == 0 }));
+
+    [Fact]
+    public void Labels_never_overlap()
+    {
+        int labels = 0;
+        foreach (ShownCase shown in Samples().Select(v => ShownCase.Of(v, null)).Concat(Random(RandomAttachments, seed: 81)))
+        {
+            foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
+            {
+                if (draw(shown) is not { } drawing)
+                {
+                    continue;
+                }
+
+                // Measured from the document itself, not from what the drawing says of its boxes.
+                (string Text, Box Box)[] boxes = [.. SvgText.Boxes(drawing.ToSvg())];
+                labels += boxes.Length;
+                for (int i = 0; i < boxes.Length; i++)
+                {
+                    for (int k = 0; k < i; k++)
+                    {
+                        Assert.False(boxes[i].Box.Overlaps(boxes[k].Box), $"{name}, {shown.Verification.Attachment}: \"{boxes[i].Text}\" {boxes[i].Box} and \"{boxes[k].Text}\" {boxes[k].Box}");
+                    }
+                }
+            }
+        }
+
+        Assert.InRange(labels, 10 * RandomAttachments, int.MaxValue);
+    }
+
+    [Fact]
+    public void Every_drawing_is_well_formed_has_title_and_description_and_asks_for_nothing_outside()
+    {
+        foreach (ShownCase shown in Samples().Select(v => ShownCase.Of(v, null)).Concat(Random(300, seed: 82)))
+        {
+            foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
+            {
+                if (draw(shown)?.ToSvg("a-") is not { } svg)
+                {
+                    continue;
+                }
+
+                XElement root = Parsed(svg);
+                Assert.Equal(Svg + "svg", root.Name);
+                Assert.Equal("img", root.Attribute("role")!.Value);
+                Assert.Equal("a-title a-desc", root.Attribute("aria-labelledby")!.Value);
+                Assert.False(string.IsNullOrWhiteSpace(root.Element(Svg + "title")!.Value), name);
+                Assert.True(root.Element(Svg + "desc")!.Value.Length > 40, name);
+                Assert.DoesNotContain("NaN", svg, StringComparison.Ordinal);
+                Assert.DoesNotContain("Infinity", svg, StringComparison.Ordinal);
+                Assert.DoesNotContain("∞", svg, StringComparison.Ordinal);
+                Assert.Equal(2, Regex.Count(svg, " id=\"a-"));
+                Assert.Equal(2, Regex.Count(svg, " id="));
+                Assert.DoesNotMatch("href|url\\(|<script|<style|@import|<image", svg);
+                AssertWithinView(root, name);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_same_input_gives_the_same_drawing_on_every_machine()
+    {
+        foreach ((_, Func<ShownCase, Drawing?> draw) in Figures)
+        {
+            string? Drawn() => draw(ShownCase.Of(ReportSamples.PergolaPost, new DrawingOptions { BothSystems = true }))?.ToSvg();
+            string? svg = Drawn();
+            Assert.Equal(svg, Drawn());
+            Assert.Equal(svg, ReportSamples.InForeignCulture(Drawn));
+            Parallel.For(0, 8, _ => Assert.Equal(svg, Drawn()));
+        }
+    }
+
+    /// <summary>The shaded area of the plan is the A_Nc of the sheet, in size.</summary>
+    [Fact]
+    public void The_outline_on_the_plan_encloses_the_projected_area_of_the_sheet()
+    {
+        int compared = 0, unions = 0;
+        foreach (ShownCase shown in Random(RandomAttachments, seed: 83))
+        {
+            if (shown.Cone() is not { } cone || cone.Sheet!.Lines.OfType<ValueLine>().FirstOrDefault(l => l.Id == "A_Nc") is not { } line)
+            {
+                continue;
+            }
+
+            // The rectangle about the squares may be larger than n A_Nco, which caps the area of the reading "bounding".
+            if (line is StepLine { Formula: var formula } && formula.StartsWith("min", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            double area = ProjectedOutline.Of(shown, cone).Sum(SignedArea);
+            Assert.InRange(area / line.Value, 1 - 1e-9, 1 + 1e-9);
+            compared++;
+            unions += line is GivenLine ? 1 : 0;
+        }
+
+        Assert.InRange(compared, RandomAttachments / 2, int.MaxValue);
+        Assert.InRange(unions, 50, int.MaxValue);
+    }
+
+    [Fact]
+    public void A_load_case_that_is_not_there_is_refused()
+    {
+        InputException error = Assert.Throws<InputException>(() => PlanDrawing.Write(ReportSamples.PergolaPost, new DrawingOptions { LoadCase = "no such case" }));
+        Assert.Equal("loadCase", error.Parameter);
+        Assert.Contains("1.2D", error.Permitted, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_load_case_without_sheets_is_drawn_with_them()
+    {
+        // The governing load case carries its sheets; the other one does not.
+        string svg = PlanDrawing.Write(ReportSamples.PergolaPost, new DrawingOptions { LoadCase = "1.2D" });
+        Assert.Contains("No fastener is in tension.", svg, StringComparison.Ordinal);
+        Assert.Contains("Shaded:", svg, StringComparison.Ordinal);
+    }
+
+    private static double SignedArea(SurfacePoint[] ring)
+    {
+        double sum = 0;
+        for (int i = 0; i < ring.Length; i++)
+        {
+            SurfacePoint a = ring[i], b = ring[(i + 1) % ring.Length];
+            sum += (a.X * b.Y) - (b.X * a.Y);
+        }
+
+        return sum / 2;
+    }
+
+    internal static XElement Parsed(string xml)
+    {
+        using var reader = XmlReader.Create(new StringReader(xml), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+        return XElement.Load(reader);
+    }
+
+    /// <summary>Nothing is cut off: every text and every point lies within the view box.</summary>
+    private static void AssertWithinView(XElement root, string name)
+    {
+        double[] view = [.. root.Attribute("viewBox")!.Value.Split(' ').Select(v => double.Parse(v, System.Globalization.CultureInfo.InvariantCulture))];
+        foreach ((string text, Box box) in SvgText.Boxes(root))
+        {
+            Assert.True(box.Left >= view[0] && box.Top >= view[1] && box.Right <= view[0] + view[2] && box.Bottom <= view[1] + view[3], $"{name}: \"{text}\" {box} outside of {string.Join(' ', view)}");
+        }
+
+        Assert.InRange(view[2], 100, 900);
+        Assert.InRange(view[3], 60, 900);
+    }
+}
