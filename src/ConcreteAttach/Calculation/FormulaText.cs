@@ -31,16 +31,15 @@ internal static class FormulaText
     /// <summary>A comparison with its numbers; the relation shown is the one that is true.</summary>
     public static string Comparison(BranchLine line, Notation notation)
     {
-        bool plain = ReferenceEquals(notation, Notation.Plain);
-        string relation = (line.Relation, line.Holds) switch
+        char relation = (line.Relation, line.Holds) switch
         {
-            (Relation.AtLeast, true) or (Relation.Below, false) => plain ? "≥" : @"\ge",
-            (Relation.AtMost, true) or (Relation.Above, false) => plain ? "≤" : @"\le",
-            (Relation.Above, true) or (Relation.AtMost, false) => ">",
-            _ => "<",
+            (Relation.AtLeast, true) or (Relation.Below, false) => '≥',
+            (Relation.AtMost, true) or (Relation.Above, false) => '≤',
+            (Relation.Above, true) or (Relation.AtMost, false) => '>',
+            _ => '<',
         };
         Dimension dimension = line.Left.Dimension == Dimension.None ? line.Right.Dimension : line.Left.Dimension;
-        return $"{Side(line.Left, dimension, line.System, notation)} {relation} {Side(line.Right, dimension, line.System, notation)}";
+        return Side(line.Left, dimension, line.System, notation) + notation.Relation(relation) + Side(line.Right, dimension, line.System, notation);
     }
 
     private static string Side(Expression side, Dimension dimension, MeasurementSystem system, Notation notation)
@@ -53,7 +52,7 @@ internal static class FormulaText
             _ => NumberText.Computed(side.Value),
         };
         string value = notation.WithUnit(shown, unit);
-        return side is LiteralExpression ? value : $"{Symbolic(side, notation)} = {value}";
+        return side is LiteralExpression ? value : Symbolic(side, notation) + notation.Equal + value;
     }
 
     private readonly record struct Piece(string Text, int Precedence);
@@ -104,12 +103,12 @@ internal static class FormulaText
         switch (binary.Operator)
         {
             case BinaryOperator.Add:
-                return new($"{left.Text} + {right.Text}", Sum);
+                return new(left.Text + notation.Plus + right.Text, Sum);
             case BinaryOperator.Subtract:
-                return new($"{left.Text} {notation.Minus} {Bracketed(right, Product, notation)}", Sum);
+                return new(left.Text + notation.Minus + Bracketed(right, Product, notation), Sum);
             case BinaryOperator.Multiply:
                 string second = Factor(right, notation);
-                string between = numbers || char.IsAsciiDigit(second[0]) ? notation.Dot : notation.Juxtaposition;
+                string between = numbers || notation.StartsWithNumber(second) ? notation.Dot : notation.Juxtaposition;
                 return new(Factor(left, notation) + between + second, Product);
             default:
                 return Divide(left, right, notation);

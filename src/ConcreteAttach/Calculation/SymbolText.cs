@@ -12,6 +12,31 @@ internal static class SymbolText
     /// <summary>Plain text: ψ_ec,N; h'_ef. The ids are those of the formulas, a few hundred, each on many lines: written once.</summary>
     public static string Plain(string id) => PlainTexts.GetOrAdd(id, WritePlain);
 
+    private static readonly ConcurrentDictionary<string, string> MathTexts = new(StringComparer.Ordinal);
+
+    /// <summary>MathML: an italic letter (several letters upright), a prime, an upright subscript.</summary>
+    public static string MathML(string id) => MathTexts.GetOrAdd(id, WriteMath);
+
+    private static string WriteMath(string id)
+    {
+        int product = id.IndexOf(' ', StringComparison.Ordinal);
+        if (product > 0)
+        {
+            return MathML(id[..product]) + "<mo>\u2062</mo><mspace width=\".14em\"/>" + MathML(id[(product + 1)..]);
+        }
+
+        (string stem, bool prime, string subscript) = Split(id);
+        string letter = $"<mi>{Greek(stem)}</mi>";
+        string below = subscript.Length == 0 ? "" : $"<mtext>{subscript.Replace('-', '−')}</mtext>";
+        return (prime, below.Length > 0) switch
+        {
+            (true, true) => $"<msubsup>{letter}{below}<mo>′</mo></msubsup>",
+            (true, false) => $"<msup>{letter}<mo>′</mo></msup>",
+            (false, true) => $"<msub>{letter}{below}</msub>",
+            _ => letter,
+        };
+    }
+
     private static string WritePlain(string id)
     {
         int product = id.IndexOf(' ', StringComparison.Ordinal);

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Presentation.Drawings;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 using UnitsNet;
@@ -21,16 +23,22 @@ internal static class ReportContent
 
     public static List<ReportBlock> Of(AttachmentVerification verification, ReportOptions options)
     {
-        var blocks = new List<ReportBlock>
+        FailureMode[] calculated = [.. verification.Modes.Where(m => m.Sheet is not null && IsCalculated(verification, m, options.Level))];
+        var shown = new Lazy<ShownCase>(() => ShownCase.Of(verification, new DrawingOptions { BothSystems = options.BothSystems }));
+        var blocks = new List<ReportBlock> { new HeadingBlock(1, options.Title ?? "Verification of an attachment to concrete") };
+        if (options.Date is { } date)
         {
-            new HeadingBlock(1, options.Title ?? "Verification of an attachment to concrete"),
-            new ParagraphBlock(Verdict(verification)),
-            new HeadingBlock(2, "Results"),
-            Results(verification, options),
-        };
+            blocks.Add(new ParagraphBlock($"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}."));
+        }
+
+        blocks.Add(new ParagraphBlock(Verdict(verification), IsAnswer: true));
+        blocks.Add(new HeadingBlock(2, "Results"));
+        blocks.Add(Results(verification, options, calculated));
         AddReasons(blocks, verification);
         blocks.Add(new HeadingBlock(2, "Inputs"));
         blocks.Add(new BulletsBlock(Inputs(verification)));
+        blocks.Add(new FigureBlock(() => PlanDrawing.Draw(shown.Value)));
+        blocks.Add(new FigureBlock(() => SectionDrawing.Draw(shown.Value)));
         blocks.Add(Positions(verification.Attachment.Layout));
         blocks.Add(LoadCases(verification));
         blocks.Add(new HeadingBlock(2, "Assumptions and readings"));
@@ -41,6 +49,38 @@ internal static class ReportContent
             blocks.Add(new BulletsBlock(verification.Notices));
         }
 
+        if (options.Level != ReportLevel.Summary)
+        {
+            AddForces(blocks, verification, options);
+            AddSheets(blocks, calculated);
+        }
+
+        blocks.Add(new HeadingBlock(2, "Cautions"));
+        blocks.Add(new BulletsBlock(Cautions));
+        return blocks;
+    }
+
+    /// <summary>Whether a level shows the calculation of a mode.</summary>
+    private static bool IsCalculated(AttachmentVerification verification, FailureMode mode, ReportLevel level)
+    {
+        if (level != ReportLevel.Governing)
+        {
+            return level == ReportLevel.Everything;
+        }
+
+        if (mode.Status == ModeStatus.NotSatisfied || ReferenceEquals(mode, verification.Governing))
+        {
+            return true;
+        }
+
+        string? governing = verification.Governing?.LoadCase;
+        bool Counts(FailureMode other) => other.LoadCase == governing && other.Kind != FailureModeKind.Interaction && FailureModeIds.IsTension(other.Kind) == FailureModeIds.IsTension(mode.Kind);
+        return mode.LoadCase == governing && mode.Utilization is { } own
+            && (mode.Kind == FailureModeKind.Interaction || verification.Modes.Where(Counts).All(other => !(other.Utilization > own)));
+    }
+
+    private static void AddForces(List<ReportBlock> blocks, AttachmentVerification verification, ReportOptions options)
+    {
         blocks.Add(new HeadingBlock(2, "Forces on the fasteners"));
         blocks.Add(Forces(verification));
         if (!verification.Contacts.IsEmpty)
@@ -54,21 +94,16 @@ internal static class ReportContent
             blocks.Add(new HeadingBlock(3, $"How load case {distribution.LoadCase} reaches the fasteners"));
             blocks.Add(new SheetBlock(distribution.Sheet));
         }
-
-        AddSheets(blocks, verification);
-        blocks.Add(new HeadingBlock(2, "Cautions"));
-        blocks.Add(new BulletsBlock(Cautions));
-        return blocks;
     }
 
-    /// <summary>The answer in one or two sentences.</summary>
+    /// <summary>The answer in one sentence: whether it holds, and what governs. A second one says how the actions may grow.</summary>
     public static string Verdict(AttachmentVerification verification)
     {
         string answer = verification.Verdict switch
         {
-            Verification.Verdict.Holds => $"The attachment holds by {verification.Method}.",
-            Verification.Verdict.DoesNotHold => $"The attachment does not hold by {verification.Method}.",
-            _ => $"No answer: at least one failure mode is not covered by {verification.Method} as implemented here. Do not take the attachment to hold.",
+            Verification.Verdict.Holds => $"The attachment holds by {verification.Method}",
+            Verification.Verdict.DoesNotHold => $"The attachment does not hold by {verification.Method}",
+            _ => $"No answer: at least one failure mode is not covered by {verification.Method} as implemented here, so do not take the attachment to hold",
         };
         if (verification.Governing is { } governing)
         {
@@ -76,9 +111,10 @@ internal static class ReportContent
                 ? $", utilization {NumberText.Utilization(value, governing.Status == ModeStatus.Satisfied)}"
                 : "";
             string loadCase = governing.LoadCase is { } name ? $", load case {name}" : "";
-            answer += $" Governing: {governing.Title} ({governing.Id}){loadCase}{utilization}.";
+            answer += $"; what governs is {char.ToLowerInvariant(governing.Title[0])}{governing.Title[1..]} ({governing.Id}){loadCase}{utilization}";
         }
 
+        answer += ".";
         if (verification.LoadFactor is { } factor)
         {
             // Down, so that the factor shown never promises more than the factor computed.
@@ -90,7 +126,7 @@ internal static class ReportContent
         return answer;
     }
 
-    private static TableBlock Results(AttachmentVerification verification, ReportOptions options)
+    private static TableBlock Results(AttachmentVerification verification, ReportOptions options, FailureMode[] calculated)
     {
         var rows = new List<string[]>();
         foreach (FailureMode mode in verification.Modes)
@@ -109,8 +145,10 @@ internal static class ReportContent
         }
 
         return new TableBlock(
+            "Results",
             [new("mode"), new("load case"), new("nominal", true), new("φ", true), new("design", true), new("demand", true), new("utilization", true), new("status")],
-            rows);
+            rows,
+            [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)]);
     }
 
     private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
@@ -149,10 +187,12 @@ internal static class ReportContent
     }
 
     private static TableBlock Positions(FastenerLayout layout) => new(
+        "Places of the fasteners",
         [new("fastener", true), new("x", true), new("y", true)],
         [.. layout.Positions.Select((p, i) => new[] { QuantityText.Format(i), Zeroed(p.X.Value, QuantityText.Format(p.X)), Zeroed(p.Y.Value, QuantityText.Format(p.Y)) })]);
 
     private static TableBlock LoadCases(AttachmentVerification verification) => new(
+        "Load cases",
         [new("load case"), new("N", true), new("V_x", true), new("V_y", true), new("M_x", true), new("M_y", true), new("M_z", true), new("acting at")],
         [.. verification.LoadCases.Select(l => new[]
         {
@@ -171,6 +211,7 @@ internal static class ReportContent
         MeasurementSystem system = verification.System;
         string unit = Unit.Printed(Dimension.Force, system)!.Text;
         return new TableBlock(
+            "Forces on the fasteners",
             [new("load case"), new("fastener", true), new($"tension, {unit}", true), new($"V_x, {unit}", true), new($"V_y, {unit}", true)],
             [.. verification.Forces.Select(f => new[]
             {
@@ -203,11 +244,15 @@ internal static class ReportContent
         ? $"x {Quantity(point.X.In(system), Dimension.Length, system, options)}, y {Quantity(point.Y.In(system), Dimension.Length, system, options)}"
         : "";
 
-    private static void AddSheets(List<ReportBlock> blocks, AttachmentVerification verification)
+    /// <summary>The name of the heading above the calculation of a mode.</summary>
+    private static string Name(int index) => $"mode-{QuantityText.Format(index + 1)}";
+
+    private static void AddSheets(List<ReportBlock> blocks, FailureMode[] calculated)
     {
         string? loadCase = null;
-        foreach (FailureMode mode in verification.Modes.Where(m => m.Sheet is not null))
+        for (int i = 0; i < calculated.Length; i++)
         {
+            FailureMode mode = calculated[i];
             if (mode.LoadCase is null && loadCase != "")
             {
                 blocks.Add(new HeadingBlock(2, "Detailing"));
@@ -219,7 +264,7 @@ internal static class ReportContent
                 loadCase = name;
             }
 
-            blocks.Add(new HeadingBlock(3, $"{mode.Title} ({mode.Clause})"));
+            blocks.Add(new HeadingBlock(3, $"{mode.Title} ({mode.Clause})", Name(i)));
             string fasteners = mode.Group.IsEmpty ? "" : $" Fastener{(mode.Group.Length == 1 ? "" : "s")} {string.Join(", ", mode.Group.Select(i => QuantityText.Format(i)))}.";
             blocks.Add(new ParagraphBlock($"{mode.Id}: {StatusText.Of(mode.Status)}.{fasteners}{(mode.Reason is null ? "" : " " + mode.Reason)}"));
             blocks.Add(new SheetBlock(mode.Sheet!));

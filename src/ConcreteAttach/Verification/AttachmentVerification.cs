@@ -140,8 +140,8 @@ internal static class LoadFactors
         double factor = double.PositiveInfinity;
         foreach (IGrouping<string?, FailureMode> loadCase in modes.GroupBy(m => m.LoadCase))
         {
-            double tension = Largest(loadCase, m => m is >= FailureModeKind.SteelTension and <= FailureModeKind.SideFaceBlowout);
-            double shear = Largest(loadCase, m => m is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener);
+            double tension = Largest(loadCase, FailureModeIds.IsTension);
+            double shear = Largest(loadCase, FailureModeIds.IsShear);
             factor = Math.Min(factor, 1 / Math.Max(tension, shear));
             if (tension > 0 && shear > 0)
             {

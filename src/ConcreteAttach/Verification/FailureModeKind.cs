@@ -97,6 +97,12 @@ internal static class FailureModeIds
         };
     }
 
+    /// <summary>True for the modes in tension.</summary>
+    public static bool IsTension(FailureModeKind kind) => kind is >= FailureModeKind.SteelTension and <= FailureModeKind.SideFaceBlowout;
+
+    /// <summary>True for the modes in shear.</summary>
+    public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;
+
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;
 }

@@ -5,6 +5,7 @@ using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Presentation;
+using ConcreteAttach.Presentation.Drawings;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Tests.Calculation;
 using ConcreteAttach.Tests.Properties;
@@ -28,7 +29,7 @@ public sealed partial class ReportTests
     ];
 
     [Fact]
-    public void There_are_text_and_markdown() => Assert.InRange(Renderings.Length, 2, int.MaxValue);
+    public void There_are_text_markdown_and_html() => Assert.InRange(Renderings.Length, 3, int.MaxValue);
 
     [Fact]
     public void Every_rendering_of_anything_carries_its_cautions_edition_and_assumptions()
@@ -214,16 +215,39 @@ public sealed partial class ReportTests
     [InlineData("pergola-post.md")]
     [InlineData("garden-rail.txt")]
     [InlineData("garden-rail.md")]
+    [InlineData("garden-rail.html")]
+    [InlineData("pergola-post-governing.md")]
+    [InlineData("pergola-post-summary.txt")]
     public void Approved_reports(string file)
     {
         AttachmentVerification verification = file.StartsWith("pergola", StringComparison.Ordinal) ? ReportSamples.PergolaPost : ReportSamples.GardenRail;
-        var options = new ReportOptions { Title = "Invented sample", BothSystems = file.Contains("both", StringComparison.Ordinal) };
+        var options = new ReportOptions
+        {
+            Title = "Invented sample",
+            BothSystems = file.Contains("both", StringComparison.Ordinal),
+            Level = file.Contains("governing", StringComparison.Ordinal) ? ReportLevel.Governing : file.Contains("summary", StringComparison.Ordinal) ? ReportLevel.Summary : ReportLevel.Everything,
+            Date = file.Contains("summary", StringComparison.Ordinal) ? new DateOnly(2026, 3, 9) : null,
+        };
+        string text = Path.GetExtension(file) switch
+        {
+            ".md" => MarkdownReport.Write(verification, options),
+            ".html" => HtmlReport.Write(verification, options),
+            _ => TextReport.Write(verification, options),
+        };
 
-        ApprovedText.Verify(file.EndsWith(".md", StringComparison.Ordinal) ? MarkdownReport.Write(verification, options) : TextReport.Write(verification, options), file);
+        ApprovedText.Verify(text, file);
     }
 
+    [Theory]
+    [InlineData("pergola-post-plan.svg")]
+    [InlineData("pergola-post-section.svg")]
+    public void Approved_drawings(string file) =>
+        ApprovedText.Verify(file.Contains("plan", StringComparison.Ordinal) ? PlanDrawing.Write(ReportSamples.PergolaPost) : SectionDrawing.Write(ReportSamples.PergolaPost), file);
+
     /// <summary>The words of a rendering without its line breaks and escapes.</summary>
-    private static string Plain(string text) => Blanks().Replace(Escape().Replace(text, "$1"), " ");
+    private static string Plain(string text) => text.StartsWith("<!DOCTYPE", StringComparison.Ordinal)
+        ? Blanks().Replace(HtmlText.Of(text), " ")
+        : Blanks().Replace(Escape().Replace(text, "$1"), " ");
 
     /// <summary>Markdown text as it is read: a backslash before punctuation is not shown, and nothing without one may mean anything.</summary>
     private static string Read(string markdown)
