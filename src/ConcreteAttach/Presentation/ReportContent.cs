@@ -33,6 +33,12 @@ internal static class ReportContent
 
         blocks.Add(new ParagraphBlock(Verdict(verification), IsAnswer: true));
         blocks.Add(new HeadingBlock(2, "Results"));
+        blocks.Add(new FigureBlock(() => UtilizationDrawing.Draw(verification)));
+        if (verification.Modes.Any(m => m is { Kind: FailureModeKind.Interaction, Utilization: not null }))
+        {
+            blocks.Add(new FigureBlock(() => InteractionDrawing.Draw(shown.Value, verification)));
+        }
+
         blocks.Add(Results(verification, options, calculated));
         AddReasons(blocks, verification);
         blocks.Add(new HeadingBlock(2, "Inputs"));
@@ -51,8 +57,14 @@ internal static class ReportContent
 
         if (options.Level != ReportLevel.Summary)
         {
-            AddForces(blocks, verification, options);
-            AddSheets(blocks, calculated);
+            AddForces(blocks, verification, options, shown);
+            AddSheets(blocks, calculated, shown);
+        }
+
+        if (options.Level == ReportLevel.Everything)
+        {
+            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.Embedment)));
+            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.EdgeDistance)));
         }
 
         blocks.Add(new HeadingBlock(2, "Cautions"));
@@ -79,9 +91,14 @@ internal static class ReportContent
             && (mode.Kind == FailureModeKind.Interaction || verification.Modes.Where(Counts).All(other => !(other.Utilization > own)));
     }
 
-    private static void AddForces(List<ReportBlock> blocks, AttachmentVerification verification, ReportOptions options)
+    private static void AddForces(List<ReportBlock> blocks, AttachmentVerification verification, ReportOptions options, Lazy<ShownCase> shown)
     {
         blocks.Add(new HeadingBlock(2, "Forces on the fasteners"));
+        if (verification.Attachment.Layout.Positions.Length > 1)
+        {
+            blocks.Add(new FigureBlock(() => ForcesDrawing.Draw(shown.Value)));
+        }
+
         blocks.Add(Forces(verification));
         if (!verification.Contacts.IsEmpty)
         {
@@ -247,9 +264,10 @@ internal static class ReportContent
     /// <summary>The name of the heading above the calculation of a mode.</summary>
     private static string Name(int index) => $"mode-{QuantityText.Format(index + 1)}";
 
-    private static void AddSheets(List<ReportBlock> blocks, FailureMode[] calculated)
+    private static void AddSheets(List<ReportBlock> blocks, FailureMode[] calculated, Lazy<ShownCase> shown)
     {
         string? loadCase = null;
+        bool hasShearFigure = false;
         for (int i = 0; i < calculated.Length; i++)
         {
             FailureMode mode = calculated[i];
@@ -267,6 +285,13 @@ internal static class ReportContent
             blocks.Add(new HeadingBlock(3, $"{mode.Title} ({mode.Clause})", Name(i)));
             string fasteners = mode.Group.IsEmpty ? "" : $" Fastener{(mode.Group.Length == 1 ? "" : "s")} {string.Join(", ", mode.Group.Select(i => QuantityText.Format(i)))}.";
             blocks.Add(new ParagraphBlock($"{mode.Id}: {StatusText.Of(mode.Status)}.{fasteners}{(mode.Reason is null ? "" : " " + mode.Reason)}"));
+            if (!hasShearFigure && mode.Kind is FailureModeKind.ConcreteBreakoutShear or FailureModeKind.ConcreteBreakoutParallel && mode.Utilization > 0)
+            {
+                // Drawn once, where shear breakout is calculated first; the figure says which of its modes it shows.
+                hasShearFigure = true;
+                blocks.Add(new FigureBlock(() => ShearBreakoutDrawing.Draw(shown.Value)));
+            }
+
             blocks.Add(new SheetBlock(mode.Sheet!));
         }
     }

@@ -23,6 +23,12 @@ public sealed class DrawingTests
     [
         ("plan", PlanDrawing.Draw),
         ("section", SectionDrawing.Draw),
+        ("shear breakout", ShearBreakoutDrawing.Draw),
+        ("forces", ForcesDrawing.Draw),
+        ("utilization", shown => UtilizationDrawing.Draw(shown.Verification)),
+        ("interaction", shown => InteractionDrawing.Draw(shown, shown.Verification)),
+        ("against embedment", shown => CapacityDrawing.Draw(shown, CapacityVariable.Embedment)),
+        ("against edge distance", shown => CapacityDrawing.Draw(shown, CapacityVariable.EdgeDistance)),
     ];
 
     private static IEnumerable<AttachmentVerification> Samples() => [ReportSamples.PergolaPost, ReportSamples.GardenRail];
