@@ -12,4 +12,5 @@ WorkedExamples.Write(fragments);
 TwoEditions.Write(fragments);
 CommandLinePage.Write(fragments);
 VerificationManual.Write(fragments);
+Figures.Write(fragments.Folder);
 Console.WriteLine($"{fragments.Count} fragments of pages written to {fragments.Folder}");

@@ -15,7 +15,7 @@ public static class Program
         Console.OutputEncoding = Utf8;
         using Stream input = Console.OpenStandardInput();
         using Stream output = Console.OpenStandardOutput();
-        return Run(args, input, output, Console.Error);
+        return Run(args, input, output, Console.Error, !Console.IsOutputRedirected);
     }
 
     /// <summary>Runs a command on the streams that are given. Input and output are UTF-8, lines end with a line feed.</summary>
@@ -23,15 +23,16 @@ public static class Program
     /// <param name="input">What <c>verify -</c> reads.</param>
     /// <param name="output">Where results go; stays open.</param>
     /// <param name="errors">Where messages go.</param>
+    /// <param name="isTerminal">Whether the output goes to a terminal, where a person reads it.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(string[] args, Stream input, Stream output, TextWriter errors)
+    public static int Run(string[] args, Stream input, Stream output, TextWriter errors, bool isTerminal = false)
     {
         ArgumentNullException.ThrowIfNull(args);
         ArgumentNullException.ThrowIfNull(errors);
         try
         {
             using var writer = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
-            return Run(args, input, writer, errors);
+            return Run(args, input, writer, errors, isTerminal);
         }
         catch (UsageException error)
         {
@@ -52,13 +53,13 @@ public static class Program
         }
     }
 
-    private static int Run(string[] args, Stream input, StreamWriter output, TextWriter errors)
+    private static int Run(string[] args, Stream input, StreamWriter output, TextWriter errors, bool isTerminal)
     {
         switch (args)
         {
             case ["verify", .. string[] rest]:
                 VerifyOptions options = VerifyOptions.Of(rest);
-                return options.IsStream ? VerifyCommand.Lines(options, input, output) : VerifyCommand.File(options, output, errors);
+                return options.IsStream ? VerifyCommand.Lines(options, input, output) : VerifyCommand.File(options, output, errors, isTerminal);
             case ["schema", "input"]:
                 output.Write(VerificationJson.InputSchema);
                 return ExitCode.Holds;

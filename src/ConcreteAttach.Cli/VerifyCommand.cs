@@ -11,8 +11,8 @@ internal static class VerifyCommand
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    /// <summary>Verifies the input of one file.</summary>
-    public static int File(VerifyOptions options, TextWriter output, TextWriter errors)
+    /// <summary>Verifies the input of one file; <paramref name="isTerminal"/> where a person reads the output as it comes.</summary>
+    public static int File(VerifyOptions options, TextWriter output, TextWriter errors, bool isTerminal)
     {
         int code;
         string text;
@@ -21,13 +21,13 @@ internal static class VerifyCommand
             VerificationRequest request = VerificationJson.Read(Bytes(options.Input));
             AttachmentVerification verification = request.Verify(options.Sheets);
             code = ExitCode.Of(verification.Verdict);
-            text = Rendered(verification, request.Title, options);
+            text = options.Drawing is null ? Rendered(verification, request.Title, options, isTerminal && options.Output is null) : DrawingCommand.Draw(verification, options);
         }
         catch (InputException error)
         {
             string place = error.Parameter.Length == 0 ? "" : $" at {error.Parameter}";
             errors.WriteLine($"concreteattach: {options.Input}{place}: found {error.Found}, permitted: {error.Permitted}");
-            if (options.Format != OutputFormat.Json)
+            if (options.Format != OutputFormat.Json || options.Drawing is not null)
             {
                 return ExitCode.BadInput;
             }
@@ -89,13 +89,16 @@ internal static class VerifyCommand
         }
     }
 
-    private static string Rendered(AttachmentVerification verification, string? title, VerifyOptions options)
+    private static string Rendered(AttachmentVerification verification, string? title, VerifyOptions options, bool isTerminal)
     {
-        var report = new ReportOptions { Title = title, BothSystems = options.BothSystems };
+        var report = new ReportOptions { Title = title, BothSystems = options.BothSystems, Level = options.Level, Date = options.Date };
         return options.Format switch
         {
             OutputFormat.Text => TextReport.Write(verification, report),
             OutputFormat.Markdown => MarkdownReport.Write(verification, report),
+            OutputFormat.Html => HtmlReport.Write(verification, report),
+            OutputFormat.Summary when isTerminal => TextSummary.WriteForTerminal(verification, report),
+            OutputFormat.Summary => TextSummary.Write(verification, report),
             _ => VerificationJson.Write(verification, title) + "\n",
         };
     }

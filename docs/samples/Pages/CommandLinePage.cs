@@ -12,6 +12,7 @@ internal static class CommandLinePage
     {
         fragments.WriteText("help", Run("help").Output);
         fragments.WriteText("canopy-post-report", Run("verify", Repository.Sample("canopy-post.json"), "--sheets", "none").Output);
+        fragments.WriteText("canopy-post-summary", Run("verify", Repository.Sample("canopy-post.json"), "--format", "summary").Output);
         fragments.WriteText("hooked-bolt-result", JsonText.ReadThenVerify(File.ReadAllText(Repository.Sample("hooked-bolt.json"))), "json");
         fragments.Write("sample-exit-codes", ExitCodes());
         WriteBatch(fragments);

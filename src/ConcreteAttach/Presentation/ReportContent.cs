@@ -28,7 +28,7 @@ internal static class ReportContent
         var blocks = new List<ReportBlock> { new HeadingBlock(1, options.Title ?? "Verification of an attachment to concrete") };
         if (options.Date is { } date)
         {
-            blocks.Add(new ParagraphBlock($"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}."));
+            blocks.Add(new ParagraphBlock(DateText(date)));
         }
 
         blocks.Add(new ParagraphBlock(Verdict(verification), IsAnswer: true));
@@ -168,9 +168,16 @@ internal static class ReportContent
             [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)]);
     }
 
+    /// <summary>The date of the report.</summary>
+    public static string DateText(DateOnly date) => $"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.";
+
+    /// <summary>Why modes do not apply, are not covered, or break a rule of detailing.</summary>
+    public static string[] Reasons(AttachmentVerification verification) =>
+        [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}{(verification.LoadCases.Length > 1 && m.LoadCase is { } name ? $", {name}" : "")}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
+
     private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
     {
-        string[] reasons = [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}{(verification.LoadCases.Length > 1 && m.LoadCase is { } name ? $", {name}" : "")}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
+        string[] reasons = Reasons(verification);
         if (reasons.Length > 0)
         {
             blocks.Add(new BulletsBlock(reasons));

@@ -72,15 +72,15 @@ public static class TextReport
         }
     }
 
-    /// <summary>A sentence in lines of at most <see cref="LineLength"/>; a longer word stands alone.</summary>
-    private static void AppendWrapped(StringBuilder text, string sentence, string first, string other, string end = "")
+    /// <summary>A sentence in lines of at most <paramref name="columns"/> characters; a longer word stands alone.</summary>
+    internal static void AppendWrapped(StringBuilder text, string sentence, string first, string other, string end = "", int columns = LineLength)
     {
         int length = first.Length;
         bool isLineEmpty = true;
         text.Append(first);
         foreach (string word in (OneLine(sentence) + end).Split(' '))
         {
-            if (!isLineEmpty && length + 1 + word.Length > LineLength)
+            if (!isLineEmpty && length + 1 + word.Length > columns)
             {
                 text.Append('\n').Append(other);
                 length = other.Length;

@@ -47,11 +47,15 @@ public static class UtilizationDrawing
     }
 
     /// <summary>Of the modes of one id, the one that uses most; those that cannot occur are left out, and rules of detailing that are kept.</summary>
-    internal static FailureMode[] Decisive(IEnumerable<FailureMode> modes) =>
+    private static FailureMode[] Decisive(IEnumerable<FailureMode> modes) =>
     [
-        .. modes.GroupBy(m => m.Id, StringComparer.Ordinal).Select(same => same.OrderByDescending(m => m.Status == ModeStatus.NotCovered && m.Utilization is null ? double.PositiveInfinity : m.Utilization ?? -1).First())
+        .. modes.GroupBy(m => m.Id, StringComparer.Ordinal).Select(MostUsed)
             .Where(m => m.Utilization is not null || m.Status is ModeStatus.NotCovered or ModeStatus.NotSatisfied),
     ];
+
+    /// <summary>Of the modes of one id, the one that uses most; a gap before all others.</summary>
+    internal static FailureMode MostUsed(IEnumerable<FailureMode> same) =>
+        same.OrderByDescending(m => m is { Status: ModeStatus.NotCovered, Utilization: null } ? double.PositiveInfinity : m.Utilization ?? -1).First();
 
     private static void Bar(Drawing drawing, FailureMode mode, double y, bool governs)
     {

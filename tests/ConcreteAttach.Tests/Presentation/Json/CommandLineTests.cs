@@ -15,7 +15,7 @@ public sealed class CommandLineTests
     [InlineData("stud-plate.json", 0)]
     public void Exit_code_is_the_verdict(string sample, int code)
     {
-        foreach (string format in new[] { "text", "markdown", "json" })
+        foreach (string format in new[] { "summary", "text", "markdown", "html", "json" })
         {
             Run run = Tool("verify", Repository.Sample(sample), "--format", format);
 
@@ -50,6 +50,70 @@ public sealed class CommandLineTests
         Assert.Equal(governing, Tool("verify", file, "--sheets", "governing", "--units", "own").Output);
         Assert.DoesNotContain("kN)", governing, StringComparison.Ordinal);
         Assert.Contains("kN)", Tool("verify", file, "--units", "both").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Levels_and_a_date_are_options_of_reports()
+    {
+        string file = Repository.Sample("canopy-post.json");
+        string everything = Tool("verify", file, "--format", "html").Output, governing = Tool("verify", file, "--format", "html", "--level", "governing").Output;
+        string summary = Tool("verify", file, "--format", "html", "--level", "summary", "--date", "2026-03-09").Output;
+
+        Assert.True(summary.Length < governing.Length && governing.Length < everything.Length);
+        Assert.Contains("Date: 2026-03-09.", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("Date:", everything, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("section")]
+    [InlineData("shear")]
+    [InlineData("forces")]
+    [InlineData("utilization")]
+    [InlineData("interaction")]
+    [InlineData("embedment")]
+    [InlineData("edge-distance")]
+    public void A_drawing_is_written_in_place_of_a_report(string name)
+    {
+        Run run = Tool("verify", Repository.Sample("canopy-post.json"), "--drawing", name, "--units", "both");
+        Assert.Equal(0, run.Code);
+        Assert.StartsWith("<svg ", run.Output, StringComparison.Ordinal);
+        Assert.Contains("</svg>\n", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawing_that_has_nothing_to_show_is_refused()
+    {
+        Run run = Tool("verify", Repository.Sample("canopy-post.json"), "--drawing", "shear", "--load-case", "1.2D + 1.6S");
+        Assert.Equal(3, run.Code);
+        Assert.Equal("", run.Output);
+        Assert.Contains("nothing to draw", run.Errors, StringComparison.Ordinal);
+
+        Run other = Tool("verify", Repository.Sample("canopy-post.json"), "--drawing", "plan", "--load-case", "no such case");
+        Assert.Equal(3, other.Code);
+        Assert.Contains("loadCase", other.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("canopy-post.json")]
+    [InlineData("anchor-bolt-row.json")]
+    [InlineData("hooked-bolt.json")]
+    [InlineData("stud-plate.json")]
+    public void A_summary_has_a_bar_for_each_mode_in_80_columns(string sample)
+    {
+        string[] arguments = ["verify", Repository.Sample(sample), "--format", "summary"];
+        string plain = Tool(arguments).Output;
+
+        Assert.All(plain.Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.All(plain, c => Assert.InRange(c, '\n', '~'));
+        Assert.Matches(@"tension/steel +0\.\d\d #+ *\|", plain);
+
+        using var output = new MemoryStream();
+        using var errors = new StringWriter();
+        Program.Run(arguments, Stream.Null, output, errors, isTerminal: true);
+        string terminal = Encoding.UTF8.GetString(output.ToArray());
+        Assert.Contains('█', terminal);
+        Assert.All(terminal.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
     [Fact]
@@ -123,7 +187,15 @@ public sealed class CommandLineTests
     [InlineData("check a.json")]
     [InlineData("verify a.json b.json")]
     [InlineData("verify a.json --format")]
-    [InlineData("verify a.json --format html")]
+    [InlineData("verify a.json --format pdf")]
+    [InlineData("verify a.json --level most")]
+    [InlineData("verify a.json --date 9.3.2026")]
+    [InlineData("verify a.json --date 2026-02-30")]
+    [InlineData("verify a.json --drawing nice")]
+    [InlineData("verify a.json --drawing plan --format html")]
+    [InlineData("verify a.json --load-case wind")]
+    [InlineData("verify - --drawing plan")]
+    [InlineData("verify a.json --format json --date 2026-03-09")]
     [InlineData("verify a.json --format text --format json")]
     [InlineData("verify a.json --sheets some")]
     [InlineData("verify a.json --units si")]
