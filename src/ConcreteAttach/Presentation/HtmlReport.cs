@@ -19,7 +19,7 @@ public static class HtmlReport
     {
         ArgumentNullException.ThrowIfNull(verification);
         ReportOptions chosen = options ?? ReportOptions.Default;
-        List<ReportBlock> blocks = ReportContent.Of(verification, chosen);
+        List<ReportBlock> blocks = Drawn(ReportContent.Of(verification, chosen));
         var html = new StringBuilder(64 * 1024);
         string title = Markup.Escaped(blocks.OfType<HeadingBlock>().First(h => h.Level == 1).Text);
         html.Append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
@@ -46,6 +46,35 @@ public static class HtmlReport
         return html.ToString();
     }
 
+    /// <summary>A figure that has been drawn.</summary>
+    private sealed record DrawnBlock(Drawing Drawing) : ReportBlock;
+
+    /// <summary>Draws the figures; those that have something to show get their section.</summary>
+    private static List<ReportBlock> Drawn(List<ReportBlock> blocks)
+    {
+        var drawn = new List<ReportBlock>(blocks.Count);
+        string? section = null;
+        foreach (ReportBlock block in blocks)
+        {
+            if (block is not FigureBlock figure)
+            {
+                drawn.Add(block);
+            }
+            else if (figure.Draw() is { } drawing)
+            {
+                if (figure.Section is { } own && own != section)
+                {
+                    drawn.Add(new HeadingBlock(2, own));
+                }
+
+                section = figure.Section;
+                drawn.Add(new DrawnBlock(drawing));
+            }
+        }
+
+        return drawn;
+    }
+
     private sealed class Writer(StringBuilder html, ReportOptions options, HeadingBlock[] sections)
     {
         /// <summary>A table up to this many rows stays on one page of paper.</summary>
@@ -58,7 +87,7 @@ public static class HtmlReport
 
         public void Append(ReportBlock block)
         {
-            if (block is not FigureBlock)
+            if (block is not DrawnBlock)
             {
                 EndFigures();
             }
@@ -90,8 +119,8 @@ public static class HtmlReport
                 case SheetBlock sheet:
                     AppendSheet(sheet.Sheet);
                     break;
-                case FigureBlock figure when figure.Draw() is { } drawing:
-                    AppendFigure(drawing);
+                case DrawnBlock figure:
+                    AppendFigure(figure.Drawing);
                     break;
             }
         }
@@ -108,14 +137,22 @@ public static class HtmlReport
         public void AppendSheet(CalculationSheet sheet)
         {
             html.Append("<ul class=\"sheet\" tabindex=\"0\">\n");
+            bool isAmongGivens = false;
             foreach (SheetLine line in sheet.Lines)
             {
+                // Inputs that follow each other share a line.
+                if (isAmongGivens && line is not GivenLine)
+                {
+                    html.Append("</li>\n");
+                }
+
                 switch (line)
                 {
                     case GivenLine given:
-                        html.Append("<li class=\"given\"><span>").Append(Formula(Notation.MathML.Symbol(given.Id) + Notation.MathML.Equal + Result(given)));
-                        html.Append(OtherUnit(given, sheet.System)).Append("</span>");
+                        html.Append(isAmongGivens ? " " : "<li class=\"given\">").Append("<span>").Append(Formula(Notation.MathML.Symbol(given.Id) + Notation.MathML.Equal + Result(given)));
+                        html.Append(OtherUnit(given, sheet.System));
                         AppendSource(given.Origin);
+                        html.Append("</span>");
                         break;
                     case StepLine step:
                         html.Append("<li><span>");
@@ -132,10 +169,11 @@ public static class HtmlReport
                         break;
                 }
 
-                html.Append("</li>\n");
+                isAmongGivens = line is GivenLine;
+                html.Append(isAmongGivens ? "" : "</li>\n");
             }
 
-            html.Append("</ul>\n");
+            html.Append(isAmongGivens ? "</li>\n" : "").Append("</ul>\n");
         }
 
         private void AppendHeading(HeadingBlock heading)
@@ -166,28 +204,50 @@ public static class HtmlReport
 
             // A caption that repeats the heading above it is for those who jump from table to table.
             html.Append(table.Caption == _heading ? "<caption class=\"hidden\">" : "<caption>").Append(caption).Append("</caption>\n<thead><tr>");
-            foreach (TableColumn column in table.Columns)
+            int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(i => i != table.Group)];
+            foreach (int column in columns)
             {
-                html.Append("<th scope=\"col\"").Append(column.IsNumber ? " class=\"n\">" : ">").Append(Prose.Html(column.Heading)).Append("</th>");
+                html.Append("<th scope=\"col\"").Append(table.Columns[column].IsNumber ? " class=\"n\">" : ">").Append(Prose.Html(table.Columns[column].Heading)).Append("</th>");
             }
 
             html.Append("</tr></thead>\n<tbody>\n");
+            string? group = null;
             for (int row = 0; row < table.Rows.Count; row++)
             {
-                html.Append("<tr>");
-                for (int i = 0; i < table.Columns.Count; i++)
+                if (table.Group is { } column && table.Rows[row][column] != group)
                 {
-                    string cell = table.Rows[row][i];
-                    bool isFailure = cell == StatusText.Of(ModeStatus.NotSatisfied) || cell == StatusText.Of(ModeStatus.NotCovered);
-                    string text = Markup.Escaped(cell);
-                    string shown = i == 0 && table.Targets?[row] is { } target ? $"<a href=\"#{target}\">{text}</a>" : isFailure ? $"<strong>{text}</strong>" : text;
-                    html.Append(table.Columns[i].IsNumber ? "<td class=\"n\">" : "<td>").Append(shown).Append("</td>");
+                    group = table.Rows[row][column];
+                    AppendGroup(group.Length == 0 ? "Any load case" : $"{char.ToUpperInvariant(table.Columns[column].Heading[0])}{table.Columns[column].Heading[1..]} {group}", columns.Length, isFirst: row == 0);
+                }
+
+                html.Append("<tr>");
+                foreach (int i in columns)
+                {
+                    AppendCell(table.Rows[row][i], table.Columns[i].IsNumber, i == 0 ? table.Targets?[row] : null);
                 }
 
                 html.Append("</tr>\n");
             }
 
             html.Append("</tbody>\n</table>\n</div>\n");
+        }
+
+        private void AppendGroup(string heading, int columns, bool isFirst) =>
+            html.Append(isFirst ? "" : "</tbody>\n<tbody>\n").Append("<tr class=\"group\"><th scope=\"rowgroup\" colspan=\"").Append(QuantityText.Format(columns)).Append("\">").Append(Markup.Escaped(heading)).Append("</th></tr>\n");
+
+        /// <summary>A number stays with its unit; the same in the other unit may stand below it.</summary>
+        private void AppendCell(string cell, bool isNumber, string? target)
+        {
+            string text = Markup.Escaped(cell);
+            if (isNumber)
+            {
+                int other = text.IndexOf(" (", StringComparison.Ordinal);
+                html.Append("<td class=\"n\">").Append(other < 0 ? text : $"{text[..other]} <span>{text[(other + 1)..]}</span>").Append("</td>");
+                return;
+            }
+
+            bool isFailure = cell == StatusText.Of(ModeStatus.NotSatisfied) || cell == StatusText.Of(ModeStatus.NotCovered);
+            html.Append("<td>").Append(target is not null ? $"<a href=\"#{target}\">{text}</a>" : isFailure ? $"<strong>{text}</strong>" : text).Append("</td>");
         }
 
         private void AppendFigure(Drawing drawing)
@@ -220,7 +280,7 @@ public static class HtmlReport
             html.Append(' ').Append(Formula(Notation.MathML.Equal + Result(step)));
         }
 
-        private void AppendSource(string? source) => html.Append(source is null ? "" : $"<small>{Prose.Html(source)}</small>");
+        private void AppendSource(string? source) => html.Append(source is null ? "" : $" <small>{Prose.Html(source)}</small>");
 
         private static string Formula(string elements) => $"<math>{elements}</math>";
 

@@ -29,12 +29,17 @@ internal static class HtmlStyle
         th:last-child, td:last-child { padding-right: 0; white-space: nowrap; }
         th { font-weight: bold; border-bottom: 1px solid #000; vertical-align: bottom; }
         .n { text-align: right; white-space: nowrap; }
+        .n span { display: inline-block; }
+        td.n:has(span) { white-space: normal; }
+        .group th { border-bottom: 0; padding: .6rem 0 .1rem; font-weight: normal; font-style: italic; }
+        tbody + tbody .group th { border-top: .5px solid #000; }
         td strong { color: var(--accent); }
         .sheet { list-style: none; margin: .35rem 0 1rem; padding: 0 0 0 1rem; overflow-x: auto; overflow-y: hidden; }
         .sheet li { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 1.5rem; padding: .14rem 0; }
         .sheet li > span { padding-left: 1.5rem; text-indent: -1.5rem; }
         .sheet small { font-size: .82rem; color: #444; margin-left: auto; text-align: right; }
-        .sheet .given small { margin-left: 0; flex: 1 1 auto; text-align: left; }
+        .sheet .given { justify-content: start; gap: 0 1.75rem; }
+        .sheet .given span { padding-left: 0; text-indent: 0; }
         .sheet .note { display: block; font-style: italic; color: #333; }
         math { text-indent: 0; font-size: 1.02em; math-style: normal; }
         .figures { display: flex; flex-wrap: wrap; justify-content: space-evenly; align-items: flex-end; gap: .5rem 1.5rem; margin: 1.25rem 0; }
@@ -49,6 +54,7 @@ internal static class HtmlStyle
           .answer { font-size: 1.1rem; }
           .sheet { padding-left: 0; }
           .sheet small { flex: 1 0 100%; }
+          th, td { padding: .2rem .45rem; }
         }
         @page { margin: 17mm 16mm 19mm; }
         @page { @bottom-center { content: counter(page) " / " counter(pages); font: 9pt serif; } }
@@ -57,7 +63,7 @@ internal static class HtmlStyle
           main { max-width: none; padding: 0; }
           nav { display: none; }
           a { color: inherit; text-decoration: none; }
-          h2, h3, caption { break-after: avoid; }
+          h2, h3, caption, .group { break-after: avoid; }
           h3 + p { break-after: avoid; }
           h2 { margin-top: 1.75rem; }
           figure, tr, li, .answer, .short { break-inside: avoid; }

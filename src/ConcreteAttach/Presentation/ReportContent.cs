@@ -21,6 +21,8 @@ internal static class ReportContent
         "It holds for the inputs and assumptions stated here and for fasteners installed as drawn; have the work inspected.",
     ];
 
+    private const string ChangedSection = "If embedment or edge distance were different";
+
     public static List<ReportBlock> Of(AttachmentVerification verification, ReportOptions options)
     {
         FailureMode[] calculated = [.. verification.Modes.Where(m => m.Sheet is not null && IsCalculated(verification, m, options.Level))];
@@ -63,8 +65,8 @@ internal static class ReportContent
 
         if (options.Level == ReportLevel.Everything)
         {
-            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.Embedment)));
-            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.EdgeDistance)));
+            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.Embedment), ChangedSection));
+            blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.EdgeDistance), ChangedSection));
         }
 
         blocks.Add(new HeadingBlock(2, "Cautions"));
@@ -165,15 +167,26 @@ internal static class ReportContent
             "Results",
             [new("mode"), new("load case"), new("nominal", true), new("φ", true), new("design", true), new("demand", true), new("utilization", true), new("status")],
             rows,
-            [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)]);
+            [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)],
+            Group: 1);
     }
 
     /// <summary>The date of the report.</summary>
     public static string DateText(DateOnly date) => $"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.";
 
-    /// <summary>Why modes do not apply, are not covered, or break a rule of detailing.</summary>
+    /// <summary>Why modes do not apply, are not covered, or break a rule of detailing: one sentence for all that have the same reason.</summary>
     public static string[] Reasons(AttachmentVerification verification) =>
-        [.. verification.Modes.Where(m => m.Reason is not null).Select(m => $"{m.Id}{(verification.LoadCases.Length > 1 && m.LoadCase is { } name ? $", {name}" : "")}: {StatusText.Of(m.Status)}. {m.Reason}").Distinct()];
+    [
+        .. verification.Modes.Where(m => m.Reason is not null).GroupBy(m => (m.Status, m.Reason, Cases: CasesOf(verification, m)))
+            .Select(same => $"{string.Join(", ", same.Select(m => m.Id).Distinct())}{same.Key.Cases}: {StatusText.Of(same.Key.Status)}. {same.Key.Reason}"),
+    ];
+
+    /// <summary>The load cases in which a mode has its reason; empty where it has it in all.</summary>
+    private static string CasesOf(AttachmentVerification verification, FailureMode mode)
+    {
+        string[] cases = [.. verification.Modes.Where(m => m.Id == mode.Id && m.Status == mode.Status && m.Reason == mode.Reason).Select(m => m.LoadCase).OfType<string>()];
+        return cases.Length == 0 || cases.Length == verification.LoadCases.Length ? "" : $" ({string.Join("; ", cases)})";
+    }
 
     private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
     {
@@ -240,7 +253,8 @@ internal static class ReportContent
             [.. verification.Forces.Select(f => new[]
             {
                 f.LoadCase, QuantityText.Format(f.Index), NumberText.Computed(f.Tension.In(system)), NumberText.Computed(f.ShearX.In(system)), NumberText.Computed(f.ShearY.In(system)),
-            })]);
+            })],
+            Group: 0);
     }
 
     private static string Contact(ContactState contact, MeasurementSystem system, ReportOptions options)

@@ -26,7 +26,6 @@ public static class CapacityDrawing
     private const double Width = 300;
     private const double Height = 210;
     private const int Points = 29;
-    private const double LargestFactor = 5;
 
     private static readonly Ink[] Curves = [Ink.CurveOne, Ink.CurveTwo, Ink.CurveThree, Ink.CurveFour, Ink.CurveFive, Ink.CurveSix];
 
@@ -47,7 +46,7 @@ public static class CapacityDrawing
         (ConcreteSide side, double distance) = NearestEdge(shown);
         bool isEmbedment = variable == CapacityVariable.Embedment;
         double current = isEmbedment ? shown.Embedment : distance;
-        if (shown.Verification.Again is null || !double.IsFinite(current) || current <= 0 || !(FactorOf(shown.Modes, null) < LargestFactor * 4))
+        if (shown.Verification.Again is null || !double.IsFinite(current) || current <= 0 || !double.IsFinite(FactorOf(shown.Modes, null)))
         {
             return null;
         }
@@ -62,7 +61,7 @@ public static class CapacityDrawing
 
         FailureMode[]?[] results = [.. places.Select(place => Verified(shown, loadCase, isEmbedment ? WithEmbedment(shown, place) : WithEdge(shown, side, place - distance)))];
         double here = FactorOf(shown.Modes, null);
-        double most = Math.Clamp(2.2 * here, 1.5, LargestFactor);
+        double most = Math.Max(2.2 * here, 1.5);
         var frame = new ChartFrame(Width, Height, from, to, most);
         string what = isEmbedment ? "{h_ef}" : $"distance to edge {side.Name()}";
         var drawing = new Drawing(isEmbedment ? "Strength against embedment" : "Strength against edge distance", Description(shown, variable, side, current, here, places, results));

@@ -31,6 +31,7 @@ public static class UtilizationDrawing
         FailureMode[] modes = [.. all.Where(m => m.Utilization != 0)];
         var drawing = new Drawing("Utilization of each mode", Description(modes));
         double bottom = modes.Length * Row;
+        drawing.KeepFree(new(WidthOfOne - 3, -2, WidthOfOne + 3, bottom));
         for (int i = 0; i < modes.Length; i++)
         {
             Bar(drawing, modes[i], (i * Row) + (Row / 2), ReferenceEquals(modes[i], verification.Governing));
@@ -83,7 +84,7 @@ public static class UtilizationDrawing
         string value = mode.Utilization is { } number ? NumberText.Utilization(number, mode.Status == ModeStatus.Satisfied) : "";
         string words = mode.Status switch { ModeStatus.NotCovered => "not covered", ModeStatus.NotSatisfied when mode.Utilization is null => "not satisfied", _ => "" };
         _ = drawing.TryLabel(LabelText.Plain(mode.Id), [new(-8, baseline, Anchor.End)], isBold: governs);
-        _ = drawing.TryLabel(LabelText.Plain($"{value}{(value.Length > 0 && words.Length > 0 ? ", " : "")}{words}"), [new(end, baseline, Anchor.Start)], isBold: governs);
+        _ = drawing.TryLabel(LabelText.Plain($"{value}{(value.Length > 0 && words.Length > 0 ? ", " : "")}{words}"), [new(end, baseline, Anchor.Start), new(WidthOfOne + 7, baseline, Anchor.Start)], isBold: governs);
     }
 
     private static string Description(FailureMode[] modes) => modes.Length == 0
