@@ -80,6 +80,9 @@ public static class HtmlReport
         /// <summary>A table up to this many rows stays on one page of paper.</summary>
         private const int ShortTable = 14;
 
+        /// <summary>A figure that is wider than this many pixels does not stand beside another one on paper: its text would become too small.</summary>
+        private const double Broad = 390;
+
         private int _section;
         private string _heading = "";
         private int _figures;
@@ -259,7 +262,7 @@ public static class HtmlReport
             }
 
             string number = QuantityText.Format(++_figures);
-            html.Append("<figure>\n").Append(drawing.ToSvg($"figure-{number}-"));
+            html.Append(drawing.Extent.Width > Broad ? "<figure class=\"broad\">\n" : "<figure>\n").Append(drawing.ToSvg($"figure-{number}-"));
             html.Append("<figcaption>Figure ").Append(number).Append(". ").Append(Markup.Escaped(drawing.Title)).Append("</figcaption>\n</figure>\n");
         }
 

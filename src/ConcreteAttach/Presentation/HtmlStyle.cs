@@ -68,6 +68,9 @@ internal static class HtmlStyle
           h2 { margin-top: 1.75rem; }
           figure, tr, li, .answer, .short { break-inside: avoid; }
           .wide, .sheet { overflow: visible; }
+          .figures { gap: 0 .6rem; break-inside: avoid; }
+          figure { max-width: 49%; }
+          figure.broad { max-width: 100%; }
           table { font-size: .85rem; }
           p, li { orphans: 3; widows: 3; }
         }
