@@ -2,12 +2,15 @@ using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
 using ConcreteAttach.Aci318;
+using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Presentation.Drawings;
+using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Tests.Properties;
 using ConcreteAttach.Verification;
+using UnitsNet;
 
 namespace ConcreteAttach.Tests.Presentation.Drawings;
 
@@ -31,7 +34,38 @@ public sealed class DrawingTests
         ("against edge distance", shown => CapacityDrawing.Draw(shown, CapacityVariable.EdgeDistance)),
     ];
 
-    private static IEnumerable<AttachmentVerification> Samples() => [ReportSamples.PergolaPost, ReportSamples.GardenRail];
+    /// <summary>The samples of the tests and of the documentation, every load case.</summary>
+    private static IEnumerable<ShownCase> Samples() =>
+        from verification in (IEnumerable<AttachmentVerification>)[ReportSamples.PergolaPost, ReportSamples.GardenRail, .. Json.Repository.Samples.Select(file => VerificationJson.Read(File.ReadAllBytes(file)).Verify())]
+        from loadCase in verification.LoadCases
+        select ShownCase.Of(verification, new DrawingOptions { LoadCase = loadCase.Name });
+
+    /// <summary>Random attachments under a plate that bears on the concrete.</summary>
+    private static IEnumerable<ShownCase> Plates(int count, int seed)
+    {
+        foreach (AttachmentSample sample in AttachmentSamples.Take(count, seed))
+        {
+            FastenerPosition[] places = [.. sample.Attachment.Layout.Positions];
+            double around = 0.3 * sample.Attachment.Fastener.EffectiveEmbedment.Millimeters;
+            double left = places.Min(p => p.X.Millimeters) - around, right = places.Max(p => p.X.Millimeters) + around, bottom = places.Min(p => p.Y.Millimeters) - around, top = places.Max(p => p.Y.Millimeters) + around;
+            FastenerPosition Corner(double x, double y) => new(Length.FromMillimeters(x), Length.FromMillimeters(y));
+            var plate = new BasePlate(SurfaceOutline.Polygon(Corner(left, bottom), Corner(right, bottom), Corner(right, top), Corner(left, top)), PlateContact.StrainCompatibility) { Thickness = Length.FromMillimeters(20) };
+            AttachmentVerification? verification = null;
+            try
+            {
+                verification = sample.Method.Prepare(sample.Attachment with { Plate = plate }).Verify([sample.LoadCase], SheetScope.All);
+            }
+            catch (InputException)
+            {
+                // A load that this plate cannot pass on.
+            }
+
+            if (verification is not null)
+            {
+                yield return ShownCase.Of(verification, null);
+            }
+        }
+    }
 
     private static IEnumerable<ShownCase> Random(int count, int seed) =>
         AttachmentSamples.Take(count, seed).Select((sample, i) => ShownCase.Of(sample.Prepared.Verify([sample.LoadCase], SheetScope.All), new DrawingOptions { BothSystems = i % 3 == 0 }));
@@ -40,7 +74,7 @@ public sealed class DrawingTests
     public void Labels_never_overlap()
     {
         int labels = 0;
-        foreach (ShownCase shown in Samples().Select(v => ShownCase.Of(v, null)).Concat(Random(RandomAttachments, seed: 81)))
+        foreach (ShownCase shown in Samples().Concat(Random(RandomAttachments, seed: 81)).Concat(Plates(300, seed: 84)))
         {
             foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
             {
@@ -68,7 +102,7 @@ public sealed class DrawingTests
     [Fact]
     public void Every_drawing_is_well_formed_has_title_and_description_and_asks_for_nothing_outside()
     {
-        foreach (ShownCase shown in Samples().Select(v => ShownCase.Of(v, null)).Concat(Random(300, seed: 82)))
+        foreach (ShownCase shown in Samples().Concat(Random(300, seed: 82)).Concat(Plates(100, seed: 85)))
         {
             foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
             {
@@ -150,6 +184,42 @@ public sealed class DrawingTests
         string svg = PlanDrawing.Write(ReportSamples.PergolaPost, new DrawingOptions { LoadCase = "1.2D" });
         Assert.Contains("No fastener is in tension.", svg, StringComparison.Ordinal);
         Assert.Contains("Shaded:", svg, StringComparison.Ordinal);
+    }
+
+    /// <summary>The neutral line is drawn where the plate lifts, and only there.</summary>
+    [Fact]
+    public void Contact_is_hatched_where_the_plate_presses()
+    {
+        int hatched = 0, lines = 0;
+        foreach (ShownCase shown in Plates(200, seed: 86))
+        {
+            string svg = PlanDrawing.Draw(shown).ToSvg();
+            bool presses = shown.Contact is { Zone.IsEmpty: false };
+            Assert.Equal(presses, svg.Contains("Hatched: contact", StringComparison.Ordinal));
+            hatched += presses ? 1 : 0;
+            lines += svg.Contains("the neutral line", StringComparison.Ordinal) ? 1 : 0;
+            Assert.False(!presses && svg.Contains("the neutral line", StringComparison.Ordinal));
+        }
+
+        Assert.InRange(hatched, 20, int.MaxValue);
+        Assert.InRange(lines, 10, hatched);
+    }
+
+    /// <summary>Each point of a curve is a verification of its own, and the dot is this one.</summary>
+    [Fact]
+    public void The_dot_of_the_capacity_is_the_load_factor()
+    {
+        int compared = 0;
+        foreach (ShownCase shown in Random(60, seed: 87).Where(s => s.Verification.LoadFactor is not null))
+        {
+            if (CapacityDrawing.Draw(shown, CapacityVariable.Embedment) is { } drawing)
+            {
+                Assert.Contains($"as it is, {NumberText.RoundedDown(shown.Verification.LoadFactor!.Value)} times", string.Join(' ', drawing.Labels.SelectMany(l => l.Text.Runs).Select(r => r.Text)), StringComparison.Ordinal);
+                compared++;
+            }
+        }
+
+        Assert.InRange(compared, 20, int.MaxValue);
     }
 
     private static double SignedArea(SurfacePoint[] ring)
