@@ -16,6 +16,9 @@ internal static class WorkedExamples
         var second = new ReportSections(MarketHallCanopy.VerifyWithSupplementaryReinforcement());
         fragments.Write("market-hall-second-answer", second.Answer);
         Example(fragments, "pier-corner", PierCornerPost.Verify());
+        Example(fragments, "boathouse", BoathouseColumn.Verify());
+        var boathouse = new ReportSections(BoathouseColumn.Verify());
+        fragments.Write("boathouse-distribution", boathouse.Distribution);
     }
 
     private static void Example(Fragments fragments, string name, AttachmentVerification verification)
