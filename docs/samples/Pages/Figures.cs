@@ -15,6 +15,9 @@ internal static class Figures
     {
         Set(folder, "market-hall", "Market-hall canopy (invented)", MarketHallCanopy.Verify());
         Set(folder, "pier-corner", "Post on a pier corner (invented)", PierCornerPost.Verify());
+        Set(folder, "boathouse", "Column base in a corner (invented)", BoathouseColumn.Verify());
+        Set(folder, "stem-wall", "Rods in an old stem wall (invented)", StemWallRetrofit.Verify());
+        Set(folder, "ledger", "Ledger with screws (invented)", LedgerScrews.Verify());
         foreach (string file in Directory.EnumerateFiles(Repository.Sample(""), "*.json").Order(StringComparer.Ordinal))
         {
             VerificationRequest request = VerificationJson.Read(File.ReadAllBytes(file));

@@ -38,6 +38,9 @@ internal sealed class ReportSections
     /// <summary>The calculation of the load case that carries the sheets.</summary>
     public string Calculation => _sections.Single(section => section.Key.StartsWith("Calculation, load case ", StringComparison.Ordinal)).Value;
 
+    /// <summary>How the load case that carries the sheets reaches the fasteners, without the table of forces.</summary>
+    public string Distribution => _sections["Forces on the fasteners"][_sections["Forces on the fasteners"].IndexOf("### How load case", StringComparison.Ordinal)..];
+
     /// <summary>The notices; a sentence where there are none.</summary>
     public string Notices => _sections.GetValueOrDefault("Notices", "None.");
 }

@@ -16,6 +16,12 @@ internal static class WorkedExamples
         var second = new ReportSections(MarketHallCanopy.VerifyWithSupplementaryReinforcement());
         fragments.Write("market-hall-second-answer", second.Answer);
         Example(fragments, "pier-corner", PierCornerPost.Verify());
+        Example(fragments, "boathouse", BoathouseColumn.Verify());
+        var boathouse = new ReportSections(BoathouseColumn.Verify());
+        fragments.Write("boathouse-distribution", boathouse.Distribution);
+        Example(fragments, "stem-wall", StemWallRetrofit.Verify());
+        Example(fragments, "ledger", LedgerScrews.Verify());
+        fragments.Write("ledger-cracked-answer", new ReportSections(LedgerScrews.VerifyCracked()).Answer);
     }
 
     private static void Example(Fragments fragments, string name, AttachmentVerification verification)

@@ -142,7 +142,8 @@ internal static class LoadFactors
         {
             double tension = Largest(loadCase, FailureModeIds.IsTension);
             double shear = Largest(loadCase, FailureModeIds.IsShear);
-            factor = Math.Min(factor, 1 / Math.Max(tension, shear));
+            double sustained = Largest(loadCase, m => m == FailureModeKind.BondSustained);
+            factor = Math.Min(factor, 1 / Math.Max(sustained, Math.Max(tension, shear)));
             if (tension > 0 && shear > 0)
             {
                 factor = Math.Min(factor, InteractionLimit / (tension + shear));

@@ -47,12 +47,19 @@ public sealed class AllocationTests
             prepared.Evaluate(warmUp, results); // once: statics, and the pool's first array
         }
 
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 1000; i++)
+        // What Evaluate allocates it allocates each time. Once in a while the runtime itself, busy with other tests, books some bytes on this thread: the least of a few rounds counts.
+        long least = long.MaxValue;
+        for (int round = 0; round < 5 && least > 0; round++)
         {
-            prepared.Evaluate(actions[i % actions.Length], results);
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            for (int i = 0; i < 1000; i++)
+            {
+                prepared.Evaluate(actions[i % actions.Length], results);
+            }
+
+            least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
         }
 
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal(0, least);
     }
 }

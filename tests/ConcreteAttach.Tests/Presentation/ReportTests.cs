@@ -222,9 +222,12 @@ public sealed partial class ReportTests
     [InlineData("garden-rail.html")]
     [InlineData("pergola-post-governing.md")]
     [InlineData("pergola-post-summary.txt")]
+    [InlineData("porch-bars.txt")]
+    [InlineData("porch-bars.md")]
     public void Approved_reports(string file)
     {
-        AttachmentVerification verification = file.StartsWith("pergola", StringComparison.Ordinal) ? ReportSamples.PergolaPost : ReportSamples.GardenRail;
+        AttachmentVerification verification = file.StartsWith("pergola", StringComparison.Ordinal) ? ReportSamples.PergolaPost
+            : file.StartsWith("porch", StringComparison.Ordinal) ? ReportSamples.PorchBars : ReportSamples.GardenRail;
         var options = new ReportOptions
         {
             Title = "Invented sample",

@@ -70,7 +70,7 @@ public static class CapacityDrawing
         drawing.Line(Ink.Extension, 0, frame.Y(1), Width, frame.Y(1));
 
         int curve = 0;
-        FailureModeKind[] kinds = [.. results.OfType<FailureMode[]>().SelectMany(m => m).Where(m => m.Utilization > 0 && (FailureModeIds.IsTension(m.Kind) || FailureModeIds.IsShear(m.Kind))).Select(m => m.Kind).Distinct().Order()];
+        FailureModeKind[] kinds = [.. results.OfType<FailureMode[]>().SelectMany(m => m).Where(m => m.Utilization > 0 && (FailureModeIds.IsTension(m.Kind) || FailureModeIds.IsShear(m.Kind) || m.Kind == FailureModeKind.BondSustained)).Select(m => m.Kind).Distinct().Order()];
         (FailureModeKind Kind, double End)[] decisive = [.. kinds.Select(kind => (kind, results.OfType<FailureMode[]>().Min(r => FactorOf(r, kind)))).OrderBy(k => k.Item2).Take(Curves.Length)];
         foreach ((FailureModeKind kind, _) in decisive)
         {
@@ -87,7 +87,7 @@ public static class CapacityDrawing
         drawing.Circle(Ink.PointMark, frame.X(current), frame.Y(Math.Min(here, most)), 4.5);
         drawing.Notes(
             $"Load case {shown.LoadCase}: how many times its actions each mode holds, and (heavy) all of them with their interaction. The dot: as it is, {NumberText.RoundedDown(here)} times at {shown.Length(current)} {shown.LengthUnit}.",
-            "All else stays; the rules of detailing are not counted here.");
+            "All else stays; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer.");
         return drawing;
     }
 
@@ -188,6 +188,8 @@ public static class CapacityDrawing
         FailureModeKind.ConcreteBreakoutTension => "breakout, tension",
         FailureModeKind.Pullout => "pullout",
         FailureModeKind.SideFaceBlowout => "blowout",
+        FailureModeKind.Bond => "bond",
+        FailureModeKind.BondSustained => "bond, sustained",
         FailureModeKind.SteelShear => "steel, shear",
         FailureModeKind.ConcreteBreakoutShear => "breakout toward an edge",
         FailureModeKind.ConcreteBreakoutParallel => "breakout along an edge",

@@ -91,7 +91,7 @@ internal sealed class DimensionChain(Drawing drawing, Func<double, string> text)
         }
     }
 
-    /// <summary>One dimension along x; its label above the line, or as much higher as it takes.</summary>
+    /// <summary>One dimension along x; its label above the line, else beside it, or as much higher as it takes.</summary>
     public static void Across(Drawing drawing, double from, double to, double y, double surface, LabelText label)
     {
         foreach (double x in new[] { from, to })
@@ -101,7 +101,11 @@ internal sealed class DimensionChain(Drawing drawing, Func<double, string> text)
         }
 
         drawing.Line(Ink.Dimension, from, y, to, y);
-        drawing.Label(label, new((from + to) / 2, y - 5), step: -4);
+        double beside = y + (0.3 * Drawing.TextSize);
+        if (!drawing.TryLabel(label, [new((from + to) / 2, y - 5), new(Math.Max(from, to) + 6, beside, Anchor.Start), new(Math.Min(from, to) - 6, beside, Anchor.End)]))
+        {
+            drawing.Label(label, new((from + to) / 2, y - 5), step: -4);
+        }
     }
 
     /// <summary>One dimension along y, its label to the right of the line; <paramref name="isBroken"/> where the drawing leaves out a part of it.</summary>

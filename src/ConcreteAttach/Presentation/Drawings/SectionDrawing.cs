@@ -134,9 +134,9 @@ public static class SectionDrawing
 
     private static void FastenerOf(Drawing drawing, ShownCase shown, PlanScale scale, double place, bool isInGroup, double plateTop)
     {
-        CastInFastener fastener = shown.Verification.Attachment.Fastener;
+        Fastener fastener = shown.Verification.Attachment.Fastener;
         double x = scale.X(place), half = Math.Max(shown.Diameter * scale.PixelsPerUnit / 2, 1.4), depth = scale.Y(-shown.Embedment);
-        double height = Math.Max((fastener.ResolveHeadHeight()?.In(shown.System) ?? shown.Diameter) * scale.PixelsPerUnit, 3);
+        double height = Math.Max(((fastener as CastInFastener)?.ResolveHeadHeight()?.In(shown.System) ?? shown.Diameter) * scale.PixelsPerUnit, 3);
         Ink ink = isInGroup ? Ink.Steel : Ink.OpenFastener;
         double top = fastener is HeadedStud ? Math.Min(plateTop, -2) : plateTop - ShankAbove;
         if (fastener is HookedBolt hooked)
@@ -144,6 +144,14 @@ public static class SectionDrawing
             double tip = x + half + (hooked.HookExtension.In(shown.System) * scale.PixelsPerUnit);
             double bend = depth + Math.Max(2 * half, 3);
             drawing.Polyline(ink, [new(x - half, top), new(x + half, top), new(x + half, depth), new(tip, depth), new(tip, bend), new(x - half, bend)], isClosed: true);
+        }
+        else if (fastener is PostInstalledFastener postInstalled)
+        {
+            // In its hole, which may be deeper.
+            double hole = Math.Max((postInstalled.ProductQualification.HoleDiameter?.In(shown.System) ?? (1.15 * shown.Diameter)) * scale.PixelsPerUnit / 2, half + 1);
+            double bottom = Math.Max(scale.Y(-(postInstalled.ProductQualification.HoleDepth?.In(shown.System) ?? shown.Embedment)), depth + 1);
+            drawing.Rectangle(Ink.Break, new(x - hole, 0, x + hole, bottom));
+            drawing.Rectangle(ink, new(x - half, top, x + half, depth));
         }
         else
         {

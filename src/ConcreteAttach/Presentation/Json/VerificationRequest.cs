@@ -55,6 +55,7 @@ public sealed record VerificationRequest
     {
         "positions" or "loadCases" => $"/{parameter}",
         "strength" or "thickness" or "density" or "cover" => $"/concrete/{parameter}",
+        "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),
         "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" => LoadCasePath(FirstRefused(), parameter),
         _ => $"/fastener/{parameter}",
