@@ -81,7 +81,7 @@ public class TensionBenchmarks
         var progress = default(ModeProgress);
         var writer = new ModeWriter<PlainNumber>(_results, ref progress, _data.Edition.System, null);
         _data.Distribution.Tensions(_actions, _forces);
-        TensionModes.Write(_data, _forces, writer, _scratch);
+        TensionModes.Write(_data, _forces, default, writer, _scratch);
         return progress.Count;
     }
 }

@@ -5,7 +5,7 @@ using ConcreteAttach.Verification;
 namespace ConcreteAttach.Benchmarks;
 
 /// <summary>
-/// What <see cref="PreparedAttachment.Evaluate"/> is measured against: all strength modes of ACI 318-19 with its inch-pound constants for cast-in fasteners,
+/// What <see cref="PreparedAttachment.Evaluate"/> is measured against: all strength modes of ACI 318-19 with its inch-pound constants,
 /// written by hand in plain doubles, with nothing for a reader: no symbols, no sheet, no clauses.
 /// </summary>
 /// <remarks>
@@ -46,8 +46,11 @@ internal sealed class EvaluateKernel(AnchorageData data)
         bool isKnown = true;
         foreach (ref readonly KernelResult result in results)
         {
-            highest = result.Utilization > highest ? result.Utilization : highest;
-            isKnown &= result.Status != ModeStatus.NotCovered;
+            if (result.Kind != FailureModeKind.BondSustained)
+            {
+                highest = result.Utilization > highest ? result.Utilization : highest;
+                isKnown &= result.Status != ModeStatus.NotCovered;
+            }
         }
 
         return (highest, isKnown);

@@ -17,6 +17,8 @@ internal static class SampleAttachments
         "16 bolts",
         "2 far groups",
         "3 close edges",
+        "4 adhesive rods, 1 edge",
+        "4 screws, 2 edges",
     ];
 
     public static (Attachment Attachment, LoadCase LoadCase) Find(string name) => name switch
@@ -37,6 +39,12 @@ internal static class SampleAttachments
         "3 close edges" => (
             Of(10, new EdgeDistances { PlusX = Inches(8), MinusX = Inches(8), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(8))),
             Case(8, 3, -2, 10, 6, 0)),
+        "4 adhesive rods, 1 edge" => (
+            Adhesive(new EdgeDistances { PlusX = Inches(8) }, FastenerLayout.Rectangle(2, Inches(6), 2, Inches(6))),
+            Case(4, 2, -1, -8, 12, 0) with { SustainedTension = Force.FromKilopoundsForce(1) }),
+        "4 screws, 2 edges" => (
+            Screws(new EdgeDistances { PlusX = Inches(6), PlusY = Inches(9) }, FastenerLayout.Rectangle(2, Inches(4), 2, Inches(4))),
+            Case(3, 1, -1, -2, 3, 0)),
         _ => throw new ArgumentOutOfRangeException(nameof(name)),
     };
 
@@ -50,6 +58,26 @@ internal static class SampleAttachments
         Length diameter = Inches(0.625);
         var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Inches(24)) { Edges = edges };
         return new(concrete, new HeadedBolt(diameter, AnchorSteels.Find("ASTM F1554 Grade 36", diameter), Inches(embedment)), layout);
+    }
+
+    private static Attachment Adhesive(EdgeDistances edges, FastenerLayout layout)
+    {
+        Length diameter = Inches(0.625);
+        var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Inches(12)) { Edges = edges };
+        var bond = new ProductBondStress(Pressure.FromPoundsForcePerSquareInch(800), Pressure.FromPoundsForcePerSquareInch(1600));
+        var data = new AdhesiveQualification { Category = 1, BondStress = bond };
+        return new(concrete, new AdhesiveRod(diameter, AnchorSteels.Find("ASTM A193 B7", diameter), Inches(6), data), layout);
+    }
+
+    private static Attachment Screws(EdgeDistances edges, FastenerLayout layout)
+    {
+        var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Inches(8)) { Edges = edges, IsCracked = false };
+        var data = new MechanicalQualification
+        {
+            Category = 1, Pullout = new PulloutStrength(null, Force.FromKilopoundsForce(4)) { At = Pressure.FromPoundsForcePerSquareInch(2500), Exponent = 0.5 },
+        };
+        var steel = new AnchorSteel("invented", Pressure.FromKilopoundsForcePerSquareInch(100), Pressure.FromKilopoundsForcePerSquareInch(125), false);
+        return new(concrete, new ScrewFastener(Inches(0.375), steel, Inches(2.5), data) { TensileArea = Area.FromSquareInches(0.103) }, layout);
     }
 
     private static LoadCase Case(double tension, double shearX, double shearY, double momentX, double momentY, double torsion) => new("1.2D + 1.0W")

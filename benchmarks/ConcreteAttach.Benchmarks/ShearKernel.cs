@@ -6,7 +6,7 @@ using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Benchmarks;
 
-/// <summary>The shear part of <see cref="EvaluateKernel"/>: 17.7 of ACI 318-19 with its inch-pound constants for cast-in fasteners.</summary>
+/// <summary>The shear part of <see cref="EvaluateKernel"/>: 17.7 of ACI 318-19 with its inch-pound constants.</summary>
 internal sealed class ShearKernel
 {
     private const double Above = 1 + 1e-9;
@@ -18,7 +18,8 @@ internal sealed class ShearKernel
     private readonly double _left, _right, _bottom, _top, _thickness;
     private readonly double _strength, _lambda, _hef, _diameter, _shearArea, _yield, _ultimate;
     private readonly bool _isStud, _hasGrout, _isDuctile, _isTied;
-    private readonly double _psiC, _shank;
+    private readonly double _psiC, _shank, _largestStrength, _testedShear;
+    private readonly bool _isBreakoutGap, _isAdhesive, _isBondGap;
     private readonly Rectangle _extent;
 
     // Studs welded to a plate (17.7.2.2.2)
@@ -56,7 +57,14 @@ internal sealed class ShearKernel
         _isDuctile = data.IsDuctile;
         _isTied = data.HasSupplementaryShear;
         _psiC = !data.IsCracked || data.EdgeReinforcement == EdgeReinforcement.BarAndStirrups ? 1.4 : data.EdgeReinforcement == EdgeReinforcement.Bar ? 1.2 : 1;
-        _shank = Math.Sqrt(_diameter) * Math.Pow(Math.Min(_hef, 8 * _diameter) / _diameter, 0.2);
+        _shank = Math.Sqrt(_diameter) * Math.Pow(data.Product is { HasSeparatedSleeve: true } ? 2 : Math.Min(_hef, 8 * _diameter) / _diameter, 0.2);
+        bool isLight = data.Density != ConcreteDensity.Normalweight && !(data.DensityValue > 135 * Above);
+        _lambda *= isLight ? data.Product?.LightweightFactor ?? 1 : 1;
+        _largestStrength = data.Product is null ? 10_000 : 8_000;
+        _testedShear = data.Product?.SteelShear ?? double.NaN;
+        _isBreakoutGap = data.BreakoutGap is not null;
+        _isAdhesive = data.Product is { IsAdhesive: true };
+        _isBondGap = data.Product?.BondGap is not null;
         _mayBeWelded = data.WeldedPlateThickness is { } plate && plate >= Math.Max(0.375, _diameter / 2) * Below && data.SmallestSpacing >= 2.5 * Below;
         _hasCornerReinforcement = data.HasCornerReinforcement;
 
@@ -107,11 +115,11 @@ internal sealed class ShearKernel
         int written = 0;
 
         // 17.7.1 steel
-        double steel = (_isStud ? 1 : 0.6) * _shearArea * Lesser(_ultimate, Lesser(1.9 * _yield, 125_000)) * (_hasGrout ? 0.80 : 1);
-        results[written++] = double.IsNaN(_shearArea)
+        double steel = (double.IsNaN(_testedShear) ? (_isStud ? 1 : 0.6) * _shearArea * Lesser(_ultimate, Lesser(1.9 * _yield, 125_000)) : _testedShear) * (_hasGrout ? 0.80 : 1);
+        results[written++] = double.IsNaN(steel)
             ? KernelResult.Without(FailureModeKind.SteelShear, gap)
             : new(FailureModeKind.SteelShear, steel, _isDuctile ? 0.65 : 0.60, largest);
-        if (_diameter > 4 * Above)
+        if (_isBreakoutGap)
         {
             results[written++] = KernelResult.Without(FailureModeKind.ConcreteBreakoutShear, gap);
             results[written++] = KernelResult.Without(FailureModeKind.Pryout, gap);
@@ -119,13 +127,19 @@ internal sealed class ShearKernel
         }
 
         // 17.7.2 breakout toward and along each edge
-        double lambdaRootFc = _lambda * Math.Sqrt(Lesser(_strength, 10_000));
+        double lambdaRootFc = _lambda * Math.Sqrt(Lesser(_strength, _largestStrength));
         double bearing = _shank * lambdaRootFc;
         written = Breakout(ConcreteSide.PlusX, _right, 1, _x, _y, _bottom, _top, _vx, _vy, least, bearing, lambdaRootFc, results, written);
         written = Breakout(ConcreteSide.MinusX, _left, -1, _x, _y, _bottom, _top, _vx, _vy, least, bearing, lambdaRootFc, results, written);
         written = Breakout(ConcreteSide.PlusY, _top, 1, _y, _x, _left, _right, _vy, _vx, least, bearing, lambdaRootFc, results, written);
         written = Breakout(ConcreteSide.MinusY, _bottom, -1, _y, _x, _left, _right, _vy, _vx, least, bearing, lambdaRootFc, results, written);
-        return Pryout(tension, hasDemand, least, lambdaRootFc, results, written);
+        if (_isBondGap)
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.Pryout, gap);
+            return written;
+        }
+
+        return Pryout(tension, hasDemand, least, lambdaRootFc, _isAdhesive ? tension.BasicBond(actions.IsSustainedDesign) : 0, results, written);
     }
 
     private int Breakout(
@@ -306,7 +320,7 @@ internal sealed class ShearKernel
         return written;
     }
 
-    private int Pryout(TensionKernel tension, bool hasDemand, double least, double lambdaRootFc, Span<KernelResult> results, int written)
+    private int Pryout(TensionKernel tension, bool hasDemand, double least, double lambdaRootFc, double basicBond, Span<KernelResult> results, int written)
     {
         double factor = _hef < 2.5 * Below ? 1 : 2;
         int count = 0;
@@ -323,7 +337,7 @@ internal sealed class ShearKernel
         int groups = count == 1 ? 1 : InfluenceGroups.Find(_setX.AsSpan(0, count), _setY.AsSpan(0, count), 3 * _hef, _groupOf, _scratch);
         if (groups == 1)
         {
-            return PryoutOf(tension, 1, _set.AsSpan(0, count), _setX.AsSpan(0, count), _setY.AsSpan(0, count), hasDemand, factor, lambdaRootFc, results, written);
+            return PryoutOf(tension, 1, _set.AsSpan(0, count), _setX.AsSpan(0, count), _setY.AsSpan(0, count), hasDemand, factor, lambdaRootFc, basicBond, results, written);
         }
 
         for (int group = 0; group < groups; group++)
@@ -340,7 +354,7 @@ internal sealed class ShearKernel
             }
 
             written = PryoutOf(
-                tension, group + 1, _members.AsSpan(0, size), _groupX.AsSpan(0, size), _groupY.AsSpan(0, size), hasDemand, factor, lambdaRootFc, results, written);
+                tension, group + 1, _members.AsSpan(0, size), _groupX.AsSpan(0, size), _groupY.AsSpan(0, size), hasDemand, factor, lambdaRootFc, basicBond, results, written);
         }
 
         return written;
@@ -348,7 +362,7 @@ internal sealed class ShearKernel
 
     private int PryoutOf(
         TensionKernel tension, int number, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, bool hasDemand,
-        double factor, double lambdaRootFc, Span<KernelResult> results, int written)
+        double factor, double lambdaRootFc, double basicBond, Span<KernelResult> results, int written)
     {
         double resultant = 0, eccentricityX = 0, eccentricityY = 0;
         bool isOpposed = false;
@@ -380,7 +394,8 @@ internal sealed class ShearKernel
         }
 
         Rectangle extent = members.Length == _count ? _extent : Layouts.ExtentOf(xs, ys);
-        double nominal = factor * tension.BreakoutStrength(xs, ys, extent, eccentricityX, eccentricityY, lambdaRootFc, _scratch);
+        double inTension = tension.BreakoutStrength(xs, ys, extent, eccentricityX, eccentricityY, lambdaRootFc, _scratch);
+        double nominal = factor * (_isAdhesive ? Lesser(inTension, tension.BondStrength(xs, ys, extent, eccentricityX, eccentricityY, basicBond, _scratch)) : inTension);
         results[written++] = new(FailureModeKind.Pryout, nominal, 0.70, resultant, ConcreteSide.None, number);
         if (isOpposed)
         {

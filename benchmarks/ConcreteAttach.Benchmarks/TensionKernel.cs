@@ -7,7 +7,7 @@ using ConcreteAttach.Verification;
 namespace ConcreteAttach.Benchmarks;
 
 /// <summary>
-/// The tension part of <see cref="EvaluateKernel"/>: 17.6 of ACI 318-19 with its inch-pound constants for cast-in fasteners, and the forces on the fasteners.
+/// The tension part of <see cref="EvaluateKernel"/>: 17.6 of ACI 318-19 with its inch-pound constants, and the forces on the fasteners.
 /// </summary>
 internal sealed class TensionKernel
 {
@@ -25,6 +25,12 @@ internal sealed class TensionKernel
     private readonly double _tensileArea, _bearingArea, _yield, _ultimate;
     private readonly bool _isHeaded, _isCracked, _isDuctile, _isTied, _isBounding, _isDeepExtended;
     private readonly bool _closeEdgesOfAll;
+
+    // Post-installed fasteners
+    private readonly ProductData? _product;
+    private readonly bool _isAdhesive, _isBreakoutGap, _isPulloutGap, _isBondGap;
+    private readonly double _largestStrength, _bondLambda, _breakoutCoefficient, _cracking, _criticalEdge, _phiConcrete, _phiPullout;
+    private readonly double _pullout, _pulloutAt, _pulloutExponent, _bond, _bondReach;
     private readonly Rectangle _concrete;
     private readonly Rectangle _extent;
     private readonly double[] _scratch;
@@ -67,11 +73,42 @@ internal sealed class TensionKernel
         _isBounding = data.Options.Area == AreaReading.Bounding;
         _isDeepExtended = data.Options.Deep == DeepReading.Extend;
         _closeEdgesOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
+        bool isLight = data.Density != ConcreteDensity.Normalweight && !(data.DensityValue > 135 * Above);
+        _largestStrength = data.Product is null ? 10_000 : 8_000;
+        _cracking = _isCracked ? 1 : 1.25;
+        _breakoutCoefficient = 24;
+        _criticalEdge = double.NaN;
+        _phiConcrete = _isTied ? 0.75 : 0.70;
+        _phiPullout = 0.70;
+        _isBreakoutGap = _diameter > 4 * Above;
+        _isPulloutGap = _isHeaded ? double.IsNaN(_bearingArea) : _hook < 3 * Below * _diameter;
+        _pulloutAt = double.NaN;
+        if (data.Product is { } product)
+        {
+            _product = product;
+            _isAdhesive = product.IsAdhesive;
+            _lambda *= isLight ? product.LightweightFactor : 1;
+            _bondLambda = Lambda(data.Density, data.DensityValue) * (isLight ? 0.6 : 1);
+            _breakoutCoefficient = Lesser(product.BreakoutCoefficient, 24);
+            _cracking = _isCracked || product.IsBreakoutCoefficientOfProduct ? 1 : 1.4;
+            _criticalEdge = _isCracked || data.HasSplittingReinforcement ? double.NaN : product.CriticalEdgeDistance ?? (product.CriticalEdgeFactor * _hef);
+            _phiConcrete = (_isTied ? 0.85 : 0.75) - (0.1 * (product.Category ?? 1));
+            _phiPullout = 0.75 - (0.1 * (product.Category ?? 1));
+            _isBreakoutGap |= product.BreakoutTensionGap is not null;
+            _isPulloutGap = product.PulloutGap is not null;
+            _isBondGap = product.BondTensionGap is not null;
+            _pullout = product.Pullout;
+            _pulloutAt = product.PulloutExponent == 0 ? double.NaN : product.PulloutAt ?? double.NaN;
+            _pulloutExponent = product.PulloutExponent;
+            _bond = product.BondStress;
+            _bondReach = 10 * _diameter * Math.Sqrt(product.BondStressUncracked / 1100);
+        }
+
         _scratch = new double[TensionModes.ScratchLength(count) + Math.Max(Rows.ScratchLength(count), KernelParts.ScratchLength(count)) + (6 * count) + 8];
     }
 
     /// <summary>The most results that <see cref="Evaluate"/> can write.</summary>
-    public int Capacity => 2 + (5 * _x.Length);
+    public int Capacity => 3 + (6 * _x.Length);
 
     /// <summary>Writes the modes in the order of the chapter; returns how many. Not for several threads at once: it keeps its memory.</summary>
     public int Evaluate(in PreparedActions actions, Span<KernelResult> results)
@@ -154,9 +191,9 @@ internal sealed class TensionKernel
             }
         }
 
-        double fc = Lesser(_strength, 10_000);
+        double fc = Lesser(_strength, _largestStrength);
         double lambdaRootFc = _lambda * Math.Sqrt(fc);
-        double phiConcrete = _isTied ? 0.75 : 0.70;
+        double phiConcrete = _phiConcrete;
         int written = 0;
 
         // 17.6.1 steel
@@ -166,35 +203,40 @@ internal sealed class TensionKernel
             : new(FailureModeKind.SteelTension, _tensileArea * Lesser(_ultimate, Lesser(1.9 * _yield, 125_000)), _isDuctile ? 0.75 : 0.65, demand);
 
         // 17.6.2 breakout
-        if (_diameter > 4 * Above)
+        if (_isBreakoutGap)
         {
             results[written++] = KernelResult.Without(FailureModeKind.ConcreteBreakoutTension, gap);
         }
         else if (xs.Length == 1)
         {
-            results[written++] = Breakout(xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, 1, memory.Rest);
+            results[written++] = Of(FailureModeKind.ConcreteBreakoutTension, xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, 1, memory.Rest);
         }
         else
         {
-            written = BreakoutGroups(xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
+            written = Groups(FailureModeKind.ConcreteBreakoutTension, 3 * _hef, xs, ys, forces, extent, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
         }
 
         // 17.6.3 pullout
-        if (_isHeaded ? double.IsNaN(_bearingArea) : _hook < 3 * Below * _diameter)
+        if (_isAdhesive || _product is { PulloutDoesNotGovern: true, StateGap: null })
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.Pullout, ModeStatus.NotApplicable);
+        }
+        else if (_isPulloutGap)
         {
             results[written++] = KernelResult.Without(FailureModeKind.Pullout, gap);
         }
         else
         {
-            double crushing = _isHeaded ? 8 * _bearingArea * fc : 0.9 * fc * Lesser(_hook, 4.5 * _diameter) * _diameter;
-            results[written++] = new(FailureModeKind.Pullout, (_isCracked ? 1 : 1.4) * crushing, 0.70, demand);
+            double crushing = _product is not null ? double.IsNaN(_pulloutAt) ? _pullout : _pullout * Math.Pow(fc / _pulloutAt, _pulloutExponent)
+                : (_isCracked ? 1 : 1.4) * (_isHeaded ? 8 * _bearingArea * fc : 0.9 * fc * Lesser(_hook, 4.5 * _diameter) * _diameter);
+            results[written++] = new(FailureModeKind.Pullout, crushing, _phiPullout, demand);
         }
 
         // 17.6.4 side-face blowout
         if (!_isHeaded || (double.IsInfinity(_right) && double.IsInfinity(_left) && double.IsInfinity(_top) && double.IsInfinity(_bottom)))
         {
             results[written++] = KernelResult.Without(FailureModeKind.SideFaceBlowout, ModeStatus.NotApplicable);
-            return written;
+            return _isAdhesive ? Bond(actions, xs, ys, forces, extent, demand, hasDemand, gap, phiConcrete, results, written, memory) : written;
         }
 
         written = Blowout(ConcreteSide.PlusX, _right - extent.Right, _right, -1, xs, ys, _bottom, _top, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
@@ -203,16 +245,64 @@ internal sealed class TensionKernel
         return Blowout(ConcreteSide.MinusY, extent.Bottom - _bottom, -_bottom, 1, ys, xs, _left, _right, forces, hasDemand, lambdaRootFc, phiConcrete, results, written, memory);
     }
 
-    private int BreakoutGroups(
-        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
-        double lambdaRootFc, double phi, Span<KernelResult> results, int written, Scratch memory)
+    /// <summary>17.6.5 bond and 17.5.2.2 sustained tension.</summary>
+    private int Bond(
+        in PreparedActions actions, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, double demand, bool hasDemand,
+        ModeStatus gap, double phi, Span<KernelResult> results, int written, Scratch memory)
+    {
+        if (_isBondGap)
+        {
+            results[written++] = KernelResult.Without(FailureModeKind.Bond, gap);
+            results[written++] = KernelResult.Without(FailureModeKind.BondSustained, hasDemand && actions.SustainedShare > 0 ? gap : ModeStatus.NotApplicable);
+            return written;
+        }
+
+        double basic = BasicBond(actions.IsSustainedDesign);
+        if (xs.Length == 1)
+        {
+            results[written++] = Of(FailureModeKind.Bond, xs, ys, forces, extent, hasDemand, basic, phi, 1, memory.Rest);
+        }
+        else
+        {
+            written = Groups(FailureModeKind.Bond, 2 * _bondReach, xs, ys, forces, extent, hasDemand, basic, phi, results, written, memory);
+        }
+
+        results[written++] = hasDemand && actions.SustainedShare > 0
+            ? new(FailureModeKind.BondSustained, basic, 0.55 * phi, actions.SustainedShare * demand)
+            : KernelResult.Without(FailureModeKind.BondSustained, ModeStatus.NotApplicable);
+        return written;
+    }
+
+    /// <summary>N_ba.</summary>
+    internal double BasicBond(bool isSustained) => _bondLambda * _bond * (isSustained && _product!.MinimumBond is not null ? 0.4 : 1) * Math.PI * _diameter * _hef;
+
+    /// <summary>N_a or N_ag of fasteners whose bond fails together.</summary>
+    internal double BondStrength(
+        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, double basic, Span<double> scratch)
+    {
+        double reach = _bondReach;
+        double smallestEdge = Lesser(Lesser(_right - extent.Right, extent.Left - _left), Lesser(_top - extent.Top, extent.Bottom - _bottom));
+        Projection projection = ProjectedArea.Project(xs, ys, extent, reach, _concrete, scratch);
+        double largestArea = 4 * reach * reach;
+        double area = _isBounding ? Lesser(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
+        double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
+        double nominal = area / largestArea * edge * SplittingFactor(smallestEdge, reach) * basic;
+        return xs.Length > 1 ? nominal * reach * reach / ((reach + eccentricityX) * (reach + eccentricityY)) : nominal;
+    }
+
+    private double SplittingFactor(double smallestEdge, double reach) =>
+        double.IsNaN(_criticalEdge) || smallestEdge >= _criticalEdge * Below ? 1 : Lesser(Greater(smallestEdge, reach) / _criticalEdge, 1);
+
+    private int Groups(
+        FailureModeKind kind, double limit, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
+        double basic, double phi, Span<KernelResult> results, int written, Scratch memory)
     {
         int count = xs.Length;
         Span<int> groupOf = memory.Ints(count);
-        int groups = InfluenceGroups.Find(xs, ys, 3 * _hef, groupOf, memory.Rest);
+        int groups = InfluenceGroups.Find(xs, ys, limit, groupOf, memory.Rest);
         if (groups == 1)
         {
-            results[written++] = Breakout(xs, ys, forces, extent, hasDemand, lambdaRootFc, phi, 1, memory.Rest);
+            results[written++] = Of(kind, xs, ys, forces, extent, hasDemand, basic, phi, 1, memory.Rest);
             return written;
         }
 
@@ -234,16 +324,17 @@ internal sealed class TensionKernel
 
             ReadOnlySpan<double> ownXs = groupXs[..size];
             ReadOnlySpan<double> ownYs = groupYs[..size];
-            results[written++] = Breakout(
-                ownXs, ownYs, groupForces[..size], Layouts.ExtentOf(ownXs, ownYs), hasDemand, lambdaRootFc, phi, group + 1, memory.Rest);
+            results[written++] = Of(
+                kind, ownXs, ownYs, groupForces[..size], Layouts.ExtentOf(ownXs, ownYs), hasDemand, basic, phi, group + 1, memory.Rest);
         }
 
         return written;
     }
 
-    private KernelResult Breakout(
-        ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
-        double lambdaRootFc, double phi, int number, Span<double> scratch)
+    /// <summary>Breakout or bond of one group; <paramref name="basic"/> is λ_a √f'c or N_ba.</summary>
+    private KernelResult Of(
+        FailureModeKind kind, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, ReadOnlySpan<double> forces, in Rectangle extent, bool hasDemand,
+        double basic, double phi, int number, Span<double> scratch)
     {
         double demand = forces[0];
         double eccentricityX = 0;
@@ -266,8 +357,10 @@ internal sealed class TensionKernel
             eccentricityY = Math.Abs((momentY / sum) - (sumY / xs.Length));
         }
 
-        double nominal = BreakoutStrength(xs, ys, extent, eccentricityX, eccentricityY, lambdaRootFc, scratch);
-        return new(FailureModeKind.ConcreteBreakoutTension, nominal, phi, hasDemand ? demand : 0, ConcreteSide.None, number);
+        double nominal = kind == FailureModeKind.Bond
+            ? BondStrength(xs, ys, extent, eccentricityX, eccentricityY, basic, scratch)
+            : BreakoutStrength(xs, ys, extent, eccentricityX, eccentricityY, basic, scratch);
+        return new(kind, nominal, phi, hasDemand ? demand : 0, ConcreteSide.None, number);
     }
 
     /// <summary>N_cb or N_cbg of fasteners that break out together.</summary>
@@ -292,11 +385,10 @@ internal sealed class TensionKernel
         double largestArea = 9 * hef * hef;
         double area = _isBounding ? Lesser(projection.Bounds.Area, xs.Length * largestArea) : projection.Area;
         double edge = smallestEdge >= reach * Below ? 1 : 0.7 + (0.3 * (smallestEdge / reach));
-        double cracking = _isCracked ? 1 : 1.25;
         double basic = _isHeaded && hef >= 11 * Below && (_isDeepExtended || hef <= 25 * Above)
             ? 16 * lambdaRootFc * FiveThirds(hef)
-            : 24 * lambdaRootFc * hef * Math.Sqrt(hef);
-        double nominal = area / largestArea * edge * cracking * basic;
+            : _breakoutCoefficient * lambdaRootFc * hef * Math.Sqrt(hef);
+        double nominal = area / largestArea * edge * _cracking * SplittingFactor(smallestEdge, 1.5 * _hef) * basic;
         return xs.Length > 1 ? nominal * reach * reach / ((reach + eccentricityX) * (reach + eccentricityY)) : nominal;
     }
 

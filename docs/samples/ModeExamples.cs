@@ -91,6 +91,122 @@ internal static class ModeExamples
         #endregion
     }
 
+    public static AttachmentVerification PulloutByTests()
+    {
+        #region pullout-tests
+        var data = new MechanicalQualification
+        {
+            Source = "invented data",
+            Category = 1,
+            Pullout = new PulloutStrength(cracked: Kip(4), uncracked: Kip(5.5))
+            {
+                At = Psi(2500), Exponent = 0.5,
+            },
+        };
+        AnchorSteel steel = AnchorSteels.Find("ASTM A193 B7", In(0.5));
+        var expansion = new TorqueControlledExpansion(In(0.5), steel, In(3.25), data)
+        {
+            Thread = ScrewThread.UnifiedCoarse,
+        };
+        var concrete = new ConcreteMember(Psi(4000), In(8));
+        var attachment = new Attachment(concrete, expansion, FastenerLayout.Single());
+        var loads = new LoadCase("1.2D + 1.6L") { N = Kip(2) };
+        return Method.Verify(attachment, loads);
+        #endregion
+    }
+
+    public static AttachmentVerification Splitting()
+    {
+        #region splitting
+        var data = new MechanicalQualification
+        {
+            Source = "invented data",
+            Category = 1,
+            Pullout = PulloutStrength.NotGoverning,
+        };
+        AnchorSteel steel = AnchorSteels.Find("ASTM A193 B7", In(0.5));
+        var expansion = new TorqueControlledExpansion(In(0.5), steel, In(3.25), data)
+        {
+            Thread = ScrewThread.UnifiedCoarse,
+        };
+        var concrete = new ConcreteMember(Psi(3000), In(10))
+        {
+            IsCracked = false,
+            Edges = new EdgeDistances { PlusX = In(4) },
+        };
+        var attachment = new Attachment(concrete, expansion, FastenerLayout.Single());
+        var loads = new LoadCase("1.2D + 1.6L") { N = Kip(1) };
+        return Method.Verify(attachment, loads);
+        #endregion
+    }
+
+    public static AttachmentVerification Bond()
+    {
+        #region bond
+        var data = new AdhesiveQualification
+        {
+            Source = "invented data",
+            Category = 1,
+            BondStress = new ProductBondStress(cracked: Psi(700), uncracked: Psi(1500)),
+        };
+        AnchorSteel steel = AnchorSteels.Find("ASTM A193 B7", In(0.625));
+        var rod = new AdhesiveRod(In(0.625), steel, In(6), data)
+        {
+            Direction = InstallationDirection.Downward,
+        };
+        var concrete = new ConcreteMember(Psi(4000), In(12))
+        {
+            Edges = new EdgeDistances { PlusX = In(8) },
+        };
+        FastenerLayout layout = FastenerLayout.Rectangle(2, In(6), 2, In(6));
+        var attachment = new Attachment(concrete, rod, layout);
+        var dead = new LoadCase("1.4D")
+        {
+            N = Kip(5), My = KipIn(-6), SustainedTension = Kip(4),
+        };
+        return Method.Verify(attachment, dead);
+        #endregion
+    }
+
+    public static AttachmentVerification MinimumBond()
+    {
+        #region bond-minimum
+        var table = new MinimumBondStress
+        {
+            Environment = BondEnvironment.Indoor,
+            ConcreteAge = Duration.FromDays(400),
+            InstallationTemperature = Temperature.FromDegreesFahrenheit(65),
+            PeakTemperature = Temperature.FromDegreesFahrenheit(90),
+            Moisture = ConcreteMoisture.Saturated,
+            Drilling = DrillingMethod.RotaryImpact,
+        };
+        var data = new AdhesiveQualification { Category = 2, BondStress = table };
+        var steel = new AnchorSteel("bar, Grade 60", Psi(60_000), Psi(80_000), true);
+        var bar = new AdhesiveBar(In(0.5), steel, In(5), data);
+        var concrete = new ConcreteMember(Psi(3000), In(10));
+        var attachment = new Attachment(concrete, bar, FastenerLayout.Single());
+        var loads = new LoadCase("1.2D + 1.6L") { N = Kip(1) };
+        return Method.Verify(attachment, loads);
+        #endregion
+    }
+
+    public static AttachmentVerification PryoutOfAdhesive()
+    {
+        #region pryout-adhesive
+        var data = new AdhesiveQualification
+        {
+            Source = "invented data",
+            Category = 1,
+            BondStress = new ProductBondStress(cracked: Psi(500), uncracked: Psi(1200)),
+        };
+        AnchorSteel steel = AnchorSteels.Find("ASTM A193 B7", In(0.5));
+        var rod = new AdhesiveRod(In(0.5), steel, In(4), data);
+        var concrete = new ConcreteMember(Psi(4000), In(10));
+        var attachment = new Attachment(concrete, rod, FastenerLayout.RowAlongX(2, In(5)));
+        return Method.Verify(attachment, new LoadCase("wind") { Vx = Kip(4) });
+        #endregion
+    }
+
     public static AttachmentVerification Blowout()
     {
         #region blowout
@@ -202,6 +318,31 @@ internal static class ModeExamples
         var attachment = new Attachment(concrete, bolt, FastenerLayout.RowAlongY(2, In(4)));
         var loads = new LoadCase("1.4D") { N = Kip(1) };
         return Method.Verify(attachment, loads);
+        #endregion
+    }
+
+    public static AttachmentVerification DetailingOfExpansion()
+    {
+        #region detailing-expansion
+        var data = new MechanicalQualification
+        {
+            Source = "invented data",
+            Category = 1,
+            Pullout = PulloutStrength.NotGoverning,
+            MinimumSpacing = In(3),
+        };
+        AnchorSteel steel = AnchorSteels.Find("ASTM A193 B7", In(0.5));
+        var expansion = new TorqueControlledExpansion(In(0.5), steel, In(4), data)
+        {
+            Thread = ScrewThread.UnifiedCoarse,
+        };
+        var concrete = new ConcreteMember(Psi(4000), In(5.5))
+        {
+            Edges = new EdgeDistances { PlusX = In(4) },
+            AggregateSize = In(1),
+        };
+        var attachment = new Attachment(concrete, expansion, FastenerLayout.RowAlongY(2, In(4)));
+        return Method.Verify(attachment, new LoadCase("1.4D") { N = Kip(1) });
         #endregion
     }
 }

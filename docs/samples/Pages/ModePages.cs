@@ -13,6 +13,14 @@ internal static class ModePages
         Sheet(fragments, "tension-breakout-narrow", ModeExamples.NarrowMember(), "tension/breakout");
         Sheet(fragments, "pullout-head", ModeExamples.PulloutOfHead(), "tension/pullout");
         Sheet(fragments, "pullout-hook", ModeExamples.PulloutOfHook(), "tension/pullout");
+        Sheet(fragments, "pullout-tests", ModeExamples.PulloutByTests(), "tension/pullout");
+        Sheet(fragments, "splitting", ModeExamples.Splitting(), "tension/breakout");
+        AttachmentVerification bond = ModeExamples.Bond();
+        Sheet(fragments, "bond", bond, "tension/bond");
+        Sheet(fragments, "bond-sustained", bond, "tension/bond/sustained");
+        AttachmentVerification minimum = ModeExamples.MinimumBond();
+        Sheet(fragments, "bond-minimum", minimum, "tension/bond");
+        Sheet(fragments, "bond-minimum-moisture", minimum, "detailing/bond/moisture");
         Sheet(fragments, "blowout", ModeExamples.Blowout(), "tension/blowout/+x");
         Sheet(fragments, "blowout-corner", ModeExamples.BlowoutAtCorner(), "tension/blowout/+x");
         Sheet(fragments, "shear-steel", ModeExamples.ShearSteel(), "shear/steel");
@@ -24,11 +32,15 @@ internal static class ModePages
         AttachmentVerification pryout = ModeExamples.Pryout();
         Sheet(fragments, "pryout", pryout, "shear/pryout");
         Sheet(fragments, "pryout-fastener", pryout, "shear/pryout/fastener");
+        Sheet(fragments, "pryout-adhesive", ModeExamples.PryoutOfAdhesive(), "shear/pryout");
         Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
         AttachmentVerification detailing = ModeExamples.Detailing();
         Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");
         Sheet(fragments, "detailing-edge", detailing, "detailing/edge");
         Sheet(fragments, "detailing-thickness", detailing, "detailing/thickness");
+        AttachmentVerification expansion = ModeExamples.DetailingOfExpansion();
+        Sheet(fragments, "detailing-expansion-edge", expansion, "detailing/edge");
+        Sheet(fragments, "detailing-expansion-thickness", expansion, "detailing/thickness");
     }
 
     /// <summary>Writes the sheet of a mode; of the load case that has one.</summary>

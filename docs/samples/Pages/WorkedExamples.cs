@@ -19,6 +19,9 @@ internal static class WorkedExamples
         Example(fragments, "boathouse", BoathouseColumn.Verify());
         var boathouse = new ReportSections(BoathouseColumn.Verify());
         fragments.Write("boathouse-distribution", boathouse.Distribution);
+        Example(fragments, "stem-wall", StemWallRetrofit.Verify());
+        Example(fragments, "ledger", LedgerScrews.Verify());
+        fragments.Write("ledger-cracked-answer", new ReportSections(LedgerScrews.VerifyCracked()).Answer);
     }
 
     private static void Example(Fragments fragments, string name, AttachmentVerification verification)

@@ -23,6 +23,7 @@ public sealed class Aci318Edition
     public static readonly Aci318Edition InchPound2019 = new("ACI 318-19", "inch-pound", MeasurementSystem.PoundInch)
     {
         CastInBreakout = 24,
+        PostInstalledBreakout = 17,
         DeepBreakout = 16,
         DeepFrom = 11,
         DeepTo = 25,
@@ -34,6 +35,16 @@ public sealed class Aci318Edition
         WeldedPlateThickness = 0.375,
         WeldedStudSpacing = 2.5,
         LargestStrengthCastIn = 10_000,
+        LargestStrengthPostInstalled = 8_000,
+        SmallestScrewEmbedment = 1.5,
+        ReferenceBond = 1_100,
+        OutdoorBondCracked = 200,
+        OutdoorBondUncracked = 650,
+        IndoorBondCracked = 300,
+        IndoorBondUncracked = 1_000,
+        MinimumBondStrength = 2_500,
+        BondTemperatures = new(Installation: 50, Outdoor: 175, Indoor: 110),
+        DepthBehindEmbedment = 4,
         LargestDiameter = 4,
         LargestSteelStrength = 125_000,
         SmallestStructuralStrength = 2_500,
@@ -50,12 +61,13 @@ public sealed class Aci318Edition
     /// <summary>ACI 318-19 with the SI constants of ACI 318M-19.</summary>
     /// <remarks>
     /// k_c, the deep breakout, blowout, shear and steel constants and the limits of strength, diameter and embedment were read in secondary notes on
-    /// ACI 318M-19; the limits of welded studs, density and pryout and
-    /// the elastic moduli are from memory.
+    /// ACI 318M-19, as were the bond stresses of Table 17.6.5.2.5 with their conditions; the limits of welded studs, density and pryout, the 100 mm of
+    /// 17.9.4 and the elastic moduli are from memory.
     /// </remarks>
     public static readonly Aci318Edition Si2019 = new("ACI 318-19", "SI", MeasurementSystem.NewtonMillimetre)
     {
         CastInBreakout = 10,
+        PostInstalledBreakout = 7,
         DeepBreakout = 3.9,
         DeepFrom = 280,
         DeepTo = 635,
@@ -67,6 +79,16 @@ public sealed class Aci318Edition
         WeldedPlateThickness = 10,
         WeldedStudSpacing = 65,
         LargestStrengthCastIn = 70,
+        LargestStrengthPostInstalled = 55,
+        SmallestScrewEmbedment = 40,
+        ReferenceBond = 7.6,
+        OutdoorBondCracked = 1.4,
+        OutdoorBondUncracked = 4.5,
+        IndoorBondCracked = 2.1,
+        IndoorBondUncracked = 7,
+        MinimumBondStrength = 17,
+        BondTemperatures = new(Installation: 10, Outdoor: 79, Indoor: 43),
+        DepthBehindEmbedment = 100,
         LargestDiameter = 100,
         LargestSteelStrength = 860,
         SmallestStructuralStrength = 17,
@@ -91,6 +113,9 @@ public sealed class Aci318Edition
 
     /// <summary>k_c of cast-in fasteners (17.6.2.2.1).</summary>
     internal double CastInBreakout { get; private init; }
+
+    /// <summary>k_c of post-installed fasteners without data of their own (17.6.2.2.1).</summary>
+    internal double PostInstalledBreakout { get; private init; }
 
     /// <summary>Coefficient of h_ef^(5/3) (17.6.2.2.3).</summary>
     internal double DeepBreakout { get; private init; }
@@ -125,6 +150,36 @@ public sealed class Aci318Edition
     /// <summary>Largest f'c in formulas for cast-in fasteners (17.3.1).</summary>
     internal double LargestStrengthCastIn { get; private init; }
 
+    /// <summary>Largest f'c in formulas for post-installed fasteners (17.3.1).</summary>
+    internal double LargestStrengthPostInstalled { get; private init; }
+
+    /// <summary>Least effective embedment of a screw (17.3.4).</summary>
+    internal double SmallestScrewEmbedment { get; private init; }
+
+    /// <summary>The bond stress in c_Na (17.6.5.1.2b).</summary>
+    internal double ReferenceBond { get; private init; }
+
+    /// <summary>τ_cr outdoor (Table 17.6.5.2.5).</summary>
+    internal double OutdoorBondCracked { get; private init; }
+
+    /// <summary>τ_uncr outdoor (Table 17.6.5.2.5).</summary>
+    internal double OutdoorBondUncracked { get; private init; }
+
+    /// <summary>τ_cr indoor (Table 17.6.5.2.5).</summary>
+    internal double IndoorBondCracked { get; private init; }
+
+    /// <summary>τ_uncr indoor (Table 17.6.5.2.5).</summary>
+    internal double IndoorBondUncracked { get; private init; }
+
+    /// <summary>Least f'c at installation for Table 17.6.5.2.5.</summary>
+    internal double MinimumBondStrength { get; private init; }
+
+    /// <summary>Temperatures of the concrete for Table 17.6.5.2.5, in °F or °C.</summary>
+    internal BondTemperatures BondTemperatures { get; private init; } = null!;
+
+    /// <summary>What stays of the member behind a post-installed fastener, beside a third of it (17.9.4).</summary>
+    internal double DepthBehindEmbedment { get; private init; }
+
     /// <summary>Largest diameter that the breakout formulas cover (17.3.2).</summary>
     internal double LargestDiameter { get; private init; }
 
@@ -158,3 +213,9 @@ public sealed class Aci318Edition
     /// <summary>Largest density for which 19.2.2.1a gives E_c.</summary>
     internal double DensityOfModulusTo { get; private init; }
 }
+
+/// <summary>Temperatures of the concrete for Table 17.6.5.2.5, in °F with inch-pound constants and in °C with SI constants.</summary>
+/// <param name="Installation">Least at installation.</param>
+/// <param name="Outdoor">Largest in service of the outdoor row.</param>
+/// <param name="Indoor">Largest in service of the indoor row.</param>
+internal sealed record BondTemperatures(double Installation, double Outdoor, double Indoor);

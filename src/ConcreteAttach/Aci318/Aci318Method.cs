@@ -6,7 +6,7 @@ using ConcreteAttach.Verification;
 namespace ConcreteAttach.Aci318;
 
 /// <summary>
-/// Anchoring to concrete by chapter 17 of ACI 318: concrete and steel side of cast-in fasteners.
+/// Anchoring to concrete by chapter 17 of ACI 318: concrete and steel side of cast-in and post-installed fasteners.
 /// </summary>
 /// <param name="edition">Edition and printed constants.</param>
 /// <param name="options">Readings where the standard leaves a choice; null for the defaults.</param>

@@ -26,6 +26,7 @@ internal sealed class AnchorageData
         Strength = member.Strength.In(system);
         Density = member.Density;
         DensityValue = member.Density.Value?.In(system) ?? double.NaN;
+        IsLightweight = ConcreteStrength.IsLightweight(member.Density, DensityValue, edition);
         LightweightOfClass = ConcreteStrength.LightweightOfClass(member.Density);
         IsCracked = member.IsCracked;
         HasSupplementaryTension = member.HasSupplementaryReinforcementForTension;
@@ -35,23 +36,30 @@ internal sealed class AnchorageData
         Cover = (member.Cover ?? ConcreteMember.DefaultCover).In(system);
         _concrete = member.Edges.ToRectangle(system);
 
-        CastInFastener fastener = attachment.Fastener;
+        Fastener fastener = attachment.Fastener;
         Diameter = fastener.Diameter.In(system);
         Embedment = fastener.EffectiveEmbedment.In(system);
         IsHeaded = fastener is HeadedFastener;
         IsStud = fastener is HeadedStud;
-        IsTorqued = fastener.IsTorqued;
+        var castIn = fastener as CastInFastener;
+        IsTorqued = castIn?.IsTorqued ?? false;
         HasGroutPad = fastener.HasGroutPad;
         HookExtension = fastener is HookedBolt hooked ? hooked.HookExtension.In(system) : double.NaN;
         TensileArea = fastener.ResolveTensileArea(out string? tensile)?.In(system) ?? double.NaN;
         ShearArea = fastener.ResolveShearArea(out string? shear)?.In(system) ?? double.NaN;
-        BearingArea = fastener.ResolveBearingArea(out string? bearing)?.In(system) ?? double.NaN;
-        HeadHeight = fastener.ResolveHeadHeight()?.In(system) ?? Diameter;
+        string? bearing = null;
+        BearingArea = castIn?.ResolveBearingArea(out bearing)?.In(system) ?? double.NaN;
+        HeadHeight = castIn?.ResolveHeadHeight()?.In(system) ?? Diameter;
         WeldedPlateThickness = (fastener as HeadedStud)?.WeldedToPlate?.Thickness.In(system);
         HasCornerReinforcement = (fastener as HeadedStud)?.WeldedToPlate?.HasCornerReinforcement ?? false;
         SteelYield = fastener.Steel.Yield.In(system);
         SteelUltimate = fastener.Steel.Ultimate.In(system);
-        IsDuctile = fastener.Steel.IsDuctile;
+        Product = fastener is PostInstalledFastener postInstalled ? new ProductData(postInstalled, member, edition) : null;
+        IsDuctile = Product?.IsDuctile ?? fastener.Steel.IsDuctile;
+        HasSplittingReinforcement = member.HasSplittingReinforcement;
+        LargestStrength = Product is null ? edition.LargestStrengthCastIn : edition.LargestStrengthPostInstalled;
+        BreakoutGap = Limit.IsBelow(edition.LargestDiameter, Diameter) ? ConcreteBreakoutTension.TooThick : Product?.BreakoutGap;
+        BreakoutTensionGap = Product?.BreakoutTensionGap ?? BreakoutGap;
         TableValues = [.. new[] { tensile, shear, bearing }.OfType<string>()];
 
         X = [.. attachment.Layout.Positions.Select(p => p.X.In(system))];
@@ -64,6 +72,7 @@ internal sealed class AnchorageData
         _extent = Layouts.ExtentOf(X, Y);
         Edges = ConcreteEdge.Of(_concrete, X, Y);
         ClosestPair = ClosestPair.Of(X, Y);
+        BondReach = Product is { IsAdhesive: true } product ? Bond.CriticalDistance(default(Sheet<PlainNumber>), this, product).Value : double.NaN;
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
     }
 
@@ -79,6 +88,9 @@ internal sealed class AnchorageData
     /// <summary>Equilibrium density; NaN where the concrete is given by its class.</summary>
     public double DensityValue { get; }
 
+    /// <summary>Whether the concrete is lightweight, whatever its λ.</summary>
+    public bool IsLightweight { get; }
+
     /// <summary>λ of the class by which the concrete is given; NaN where it is given by its density.</summary>
     public double LightweightOfClass { get; }
 
@@ -89,6 +101,21 @@ internal sealed class AnchorageData
     public bool HasSupplementaryShear { get; }
 
     public EdgeReinforcement EdgeReinforcement { get; }
+
+    /// <summary>Largest f'c that the formulas may use (17.3.1).</summary>
+    public double LargestStrength { get; }
+
+    /// <summary>Whether reinforcement limits splitting cracks (17.6.2.6.2).</summary>
+    public bool HasSplittingReinforcement { get; }
+
+    /// <summary>What is known of a post-installed product; null for a cast-in fastener.</summary>
+    public ProductData? Product { get; }
+
+    /// <summary>Why breakout in tension and shear and pryout are not covered; null where they are.</summary>
+    public string? BreakoutGap { get; }
+
+    /// <summary>Why breakout in tension is not covered; null where it is.</summary>
+    public string? BreakoutTensionGap { get; }
 
     /// <summary>h_a.</summary>
     public double Thickness { get; }
@@ -150,6 +177,9 @@ internal sealed class AnchorageData
 
     /// <summary>What was taken from tables, in words.</summary>
     public IReadOnlyList<string> TableValues { get; }
+
+    /// <summary>c_Na, see <see cref="Bond.CriticalDistance"/>; NaN where there is no bond.</summary>
+    public double BondReach { get; }
 
     /// <summary>See <see cref="ConcreteBreakoutShear.ShankFactor"/>.</summary>
     public double ShankFactor { get; }

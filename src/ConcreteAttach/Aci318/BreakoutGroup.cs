@@ -2,7 +2,7 @@ using ConcreteAttach.Geometry;
 
 namespace ConcreteAttach.Aci318;
 
-/// <summary>Fasteners that break out together, as the breakout formulas need them.</summary>
+/// <summary>Fasteners that break out or lose their bond together, as the formulas need them.</summary>
 internal readonly ref struct BreakoutGroup
 {
     /// <summary>Places of the fasteners along x.</summary>
@@ -40,6 +40,14 @@ internal readonly ref struct BreakoutGroup
     /// <param name="eccentricityY">The same along y.</param>
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
     public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
+        : this(data, xs, ys, extent, eccentricityX, eccentricityY)
+    {
+        ref readonly Rectangle deciding = ref data.Options.CloseEdges == CloseEdgesReading.AllFasteners ? ref data.Extent : ref extent;
+        (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
+        LargestSpacing = CloseEdges >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN;
+    }
+
+    private BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY)
     {
         X = xs;
         Y = ys;
@@ -47,10 +55,12 @@ internal readonly ref struct BreakoutGroup
         SmallestEdge = Layouts.SmallestEdge(data.Concrete, extent);
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;
-        ref readonly Rectangle deciding = ref data.Options.CloseEdges == CloseEdgesReading.AllFasteners ? ref data.Extent : ref extent;
-        (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
-        LargestSpacing = CloseEdges >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN;
+        LargestSpacing = double.NaN;
     }
+
+    /// <summary>A group that fails in bond: 17.6.5 has no rule for three close edges.</summary>
+    public static BreakoutGroup ForBond(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY) =>
+        new(data, xs, ys, extent, eccentricityX, eccentricityY);
 
     public int Count => X.Length;
 }

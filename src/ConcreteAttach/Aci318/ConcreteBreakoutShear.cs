@@ -24,8 +24,8 @@ internal static class ConcreteBreakoutShear
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, ConcreteEdge edge, in ShearPart part, bool isParallel)
         where T : struct, IFormulaNumber<T>
     {
-        T fc = ConcreteStrength.CastIn(sheet, data);
-        T lambdaA = ConcreteStrength.LightweightCastIn(sheet, data);
+        T fc = ConcreteStrength.Limited(sheet, data);
+        T lambdaA = ConcreteStrength.LightweightConcrete(sheet, data);
         T ha = sheet.Given("h_a", data.Thickness, Dimension.Length);
         T ca1 = EdgeDistance(sheet, part, ha);
 
@@ -146,7 +146,9 @@ internal static class ConcreteBreakoutShear
     {
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
         T da = sheet.Given("d_a", data.Diameter, Dimension.Length);
-        T le = sheet.Step("l_e", T.Min(hef, 8 * da), Dimension.Length, "17.7.2.2.1");
+        T le = data.Product is { HasSeparatedSleeve: true }
+            ? sheet.Step("l_e", 2 * da, Dimension.Length, "17.7.2.2.1, distance sleeve separated from the expansion sleeve")
+            : sheet.Step("l_e", T.Min(hef, 8 * da), Dimension.Length, "17.7.2.2.1");
         return T.Power(le / da, 0.2) * T.Sqrt(da);
     }
 

@@ -1,5 +1,4 @@
 using ConcreteAttach.Calculation;
-using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 
@@ -13,19 +12,24 @@ internal static class ConcreteBreakoutTension
 
     public static readonly ModeName Name = new(FailureModeKind.ConcreteBreakoutTension, "17.6.2", "phi N_cb", "N_ua_g");
 
+    private static readonly AreaClauses Area = new(
+        "17.6.2.1.1", "17.6.2.1.1, rectangle about the squares", "17.6.2.1.1, union of the squares about the fasteners, from the drawing");
+
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
-        T fc = ConcreteStrength.CastIn(sheet, data);
-        T lambdaA = ConcreteStrength.LightweightCastIn(sheet, data);
+        T fc = ConcreteStrength.Limited(sheet, data);
+        T lambdaA = ConcreteStrength.LightweightConcrete(sheet, data);
         T hef = EffectiveEmbedment(sheet, data, group);
 
-        T anc = ProjectedArea(sheet, data, group, hef, scratch);
+        T anc = InfluenceArea.Of(sheet, data, group, 1.5 * hef, 9 * T.Power(hef, 2, 1), "A_Nc", Area, scratch);
         T anco = sheet.Step("A_Nco", 9 * T.Power(hef, 2, 1), Dimension.Area, "17.6.2.1.4");
         T psiEd = EdgeFactor(sheet, data, group, hef);
         T psiC = CrackingFactor(sheet, data);
-        T psiCp = sheet.Factor("psi_cp_N", 1, "17.6.2.6.2, cast-in");
+        T psiCp = data.Product is { } product
+            ? Splitting.Factor(sheet, data, product, group.SmallestEdge, 1.5 * sheet.Given("h_ef", data.Embedment, Dimension.Length), Splitting.Breakout)
+            : sheet.Factor("psi_cp_N", 1, "17.6.2.6.2, cast-in");
         T nb = BasicStrength(sheet, data, fc, lambdaA, hef);
         if (group.Count == 1)
         {
@@ -65,42 +69,6 @@ internal static class ConcreteBreakoutTension
         return sheet.Step("h_ef'", reduced, Dimension.Length, "17.6.2.1.2");
     }
 
-    /// <summary>A_Nc: what 1.5 h_ef about the fasteners covers of the surface, at most n A_Nco (17.6.2.1.1).</summary>
-    private static T ProjectedArea<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T hef, Span<double> scratch)
-        where T : struct, IFormulaNumber<T>
-    {
-        double reach = 1.5 * hef.Value;
-        // One square is a rectangle wherever it is cut; of several it has to be found out.
-        Projection projection = group.Count == 1 ? default : Geometry.ProjectedArea.Project(group.X, group.Y, group.Extent, reach, data.Concrete, scratch);
-        bool isRectangle = group.Count == 1 || projection.IsRectangle;
-        bool isBounding = !isRectangle && data.Options.Area == AreaReading.Bounding;
-        if (!isRectangle && !isBounding)
-        {
-            return sheet.Given("A_Nc", projection.Area, Dimension.Area, "17.6.2.1.1, union of the squares about the fasteners, from the drawing");
-        }
-
-        T width = Extent(sheet, hef, group.Extent.Left - data.Concrete.Left, group.Extent.Width, data.Concrete.Right - group.Extent.Right, "c_-x", "s_x", "c_+x");
-        T height = Extent(sheet, hef, group.Extent.Bottom - data.Concrete.Bottom, group.Extent.Height, data.Concrete.Top - group.Extent.Top, "c_-y", "s_y", "c_+y");
-        double ceiling = group.Count * 9 * hef.Value * hef.Value;
-        if (isBounding && width.Value * height.Value > ceiling)
-        {
-            T n = sheet.Given("n", group.Count, Dimension.None);
-            return sheet.Step("A_Nc", T.Min(width * height, n * (9 * T.Power(hef, 2, 1))), Dimension.Area, "17.6.2.1.1, rectangle about the squares");
-        }
-
-        return sheet.Step("A_Nc", width * height, Dimension.Area, "17.6.2.1.1");
-    }
-
-    /// <summary>One side of a rectangular projected area: to the edge or 1.5 h_ef, whichever is less, on both sides of the outer fasteners.</summary>
-    private static T Extent<T>(Sheet<T> sheet, T hef, double toLow, double span, double toHigh, string lowId, string spanId, string highId)
-        where T : struct, IFormulaNumber<T>
-    {
-        double reach = 1.5 * hef.Value;
-        T low = toLow < reach ? sheet.Given(lowId, toLow, Dimension.Length, "to the edge, from the outermost fastener") : 1.5 * hef;
-        T high = toHigh < reach ? sheet.Given(highId, toHigh, Dimension.Length, "to the edge, from the outermost fastener") : 1.5 * hef;
-        return span > 0 ? low + sheet.Given(spanId, span, Dimension.Length, "between the outer fasteners") + high : low + high;
-    }
-
     /// <summary>ψ_ec,N about both axes (17.6.2.3.1).</summary>
     private static T EccentricityFactor<T>(Sheet<T> sheet, in BreakoutGroup group, T hef)
         where T : struct, IFormulaNumber<T>
@@ -126,16 +94,31 @@ internal static class ConcreteBreakoutTension
             : sheet.Factor("psi_ed_N", 0.7 + (0.3 * (caMin / (1.5 * hef))), "17.6.2.4.1b");
     }
 
-    /// <summary>ψ_c,N of cast-in fasteners (17.6.2.5.1).</summary>
+    /// <summary>ψ_c,N (17.6.2.5.1); 1 with the k_c of a product for uncracked concrete.</summary>
     private static T CrackingFactor<T>(Sheet<T> sheet, AnchorageData data)
-        where T : struct, IFormulaNumber<T> =>
-        sheet.Factor("psi_c_N", data.IsCracked ? 1 : 1.25, data.IsCracked ? "17.6.2.5.1, cracked" : "17.6.2.5.1, uncracked, cast-in");
+        where T : struct, IFormulaNumber<T>
+    {
+        if (data.IsCracked)
+        {
+            return sheet.Factor("psi_c_N", 1, "17.6.2.5.1, cracked");
+        }
+
+        return data.Product is not { } product ? sheet.Factor("psi_c_N", 1.25, "17.6.2.5.1, uncracked, cast-in")
+            : product.IsBreakoutCoefficientOfProduct ? sheet.Factor("psi_c_N", 1, "17.6.2.5.1, k_c of the product for uncracked concrete")
+            : sheet.Factor("psi_c_N", 1.4, "17.6.2.5.1, uncracked, post-installed");
+    }
 
     /// <summary>N_b of one fastener in cracked concrete (17.6.2.2).</summary>
     private static T BasicStrength<T>(Sheet<T> sheet, AnchorageData data, T fc, T lambdaA, T hef)
         where T : struct, IFormulaNumber<T>
     {
         Aci318Edition edition = data.Edition;
+        if (data.Product is { } product)
+        {
+            T own = BreakoutCoefficient(sheet, edition, product);
+            return sheet.Step("N_b", own * lambdaA * T.Sqrt(fc) * T.Power(hef, 3, 2), Dimension.Force, "17.6.2.2.1");
+        }
+
         if (data.IsHeaded && sheet.When(hef >= T.Literal(edition.DeepFrom), "17.6.2.2.3") && (data.Options.Deep == DeepReading.Extend || sheet.When(hef <= T.Literal(edition.DeepTo), "17.6.2.2.3")))
         {
             return sheet.Step("N_b", edition.DeepBreakout * lambdaA * T.Sqrt(fc) * T.Power(hef, 5, 3), Dimension.Force, "17.6.2.2.3");
@@ -143,5 +126,19 @@ internal static class ConcreteBreakoutTension
 
         T kc = sheet.Given("k_c", edition.CastInBreakout, Dimension.None, "17.6.2.2.1, cast-in");
         return sheet.Step("N_b", kc * lambdaA * T.Sqrt(fc) * T.Power(hef, 3, 2), Dimension.Force, "17.6.2.2.1");
+    }
+
+    /// <summary>k_c of a post-installed fastener: of the product, at most that of a cast-in one (17.6.2.2.2), else the default.</summary>
+    private static T BreakoutCoefficient<T>(Sheet<T> sheet, Aci318Edition edition, ProductData product)
+        where T : struct, IFormulaNumber<T>
+    {
+        T kc = sheet.Given("k_c", product.BreakoutCoefficient, Dimension.None, product.IsBreakoutCoefficientOfProduct ? "17.6.2.2.2, of the product" : "17.6.2.2.1, post-installed");
+        if (product.BreakoutCoefficient <= edition.CastInBreakout)
+        {
+            return kc;
+        }
+
+        sheet.Note("17.6.2.2.2 limits the k_c of a product to that of a cast-in fastener.");
+        return sheet.Factor("k_c_lim", T.Min(kc, T.Literal(edition.CastInBreakout)), "17.6.2.2.2");
     }
 }

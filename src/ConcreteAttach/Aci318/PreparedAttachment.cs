@@ -44,7 +44,7 @@ public sealed class PreparedAttachment
     {
         _attachment = attachment;
         _data = new AnchorageData(attachment, edition, options);
-        ModeCapacity = TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2;
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2, Detailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -57,13 +57,39 @@ public sealed class PreparedAttachment
     public PreparedActions Prepare(LoadCase loadCase)
     {
         ArgumentNullException.ThrowIfNull(loadCase);
+        RequireUsable(loadCase);
+        return Prepare(loadCase, IsSustained(loadCase));
+    }
+
+    /// <summary>Prepares a load case of a design that includes sustained tension, in this load case or another, or does not.</summary>
+    private PreparedActions Prepare(LoadCase loadCase, bool isSustainedDesign)
+    {
+        double n = loadCase.N.In(_data.Edition.System);
+        double sustained = loadCase.SustainedTension?.In(_data.Edition.System) ?? 0;
+        return PreparedActions.Of(loadCase, _data.Distribution, _data.Edition.System) with
+        {
+            SustainedShare = sustained > 0 ? sustained / n : 0,
+            IsSustainedDesign = isSustainedDesign,
+        };
+    }
+
+    private static void RequireUsable(LoadCase loadCase)
+    {
         if (loadCase.Format != SafetyFormat.StrengthDesign)
         {
             throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "factored loads (strength design): the strengths of ACI 318 are design strengths");
         }
 
-        return PreparedActions.Of(loadCase, _data.Distribution, _data.Edition.System);
+        double n = loadCase.N.In(MeasurementSystem.NewtonMillimetre);
+        double sustained = loadCase.SustainedTension?.In(MeasurementSystem.NewtonMillimetre) ?? 0;
+        if (sustained < 0 || Limit.IsBelow(Math.Max(n, 0), sustained))
+        {
+            throw new InputException(
+                "sustainedTension", QuantityText.Format(loadCase.SustainedTension!.Value), $"the sustained part of N, from 0 to N, where N is a tension; N is {QuantityText.Format(loadCase.N)}");
+        }
     }
+
+    private static bool IsSustained(LoadCase loadCase) => loadCase.SustainedTension is { Value: > 0 };
 
     /// <summary>Evaluates all strength modes for one load case. Allocates nothing.</summary>
     /// <param name="actions">Actions that were prepared by this attachment.</param>
@@ -114,11 +140,13 @@ public sealed class PreparedAttachment
         var distribution = ImmutableArray.CreateBuilder<DistributionSheet>();
         var contacts = ImmutableArray.CreateBuilder<ContactState>();
         var notices = new List<string>();
+        bool isSustainedDesign = Array.Exists(cases, IsSustained);
         var results = new ModeResult[ModeCapacity];
         double[] perFastener = new double[3 * _data.Count];
         foreach (LoadCase loadCase in cases)
         {
-            PreparedActions actions = Prepare(loadCase);
+            RequireUsable(loadCase);
+            PreparedActions actions = Prepare(loadCase, isSustainedDesign);
             var trace = new ModeTrace(isShown(loadCase.Name));
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
@@ -146,7 +174,7 @@ public sealed class PreparedAttachment
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. notices]);
+            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices]);
     }
 
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)
@@ -183,8 +211,9 @@ public sealed class PreparedAttachment
             Remarks.OfForces(_data, tension, writer);
         }
 
-        HighestRatio tensionRatio = TensionModes.Write(_data, tension, writer, memory.Rest);
-        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, writer, memory.Rest);
+        var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
+        HighestRatio tensionRatio = TensionModes.Write(_data, tension, sustained, writer, memory.Rest);
+        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, sustained, writer, memory.Rest);
         Interaction.Write(_data, tensionRatio, shearRatio, writer);
         if (_data.IsStandOff)
         {

@@ -13,7 +13,7 @@ internal static class PryoutModes
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
     /// <summary>Writes pryout of each group of the fasteners in shear; without demand of all fasteners.</summary>
-    public static void Write<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
+    public static void Write<T>(AnchorageData data, in FastenerShears shears, bool isSustained, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         int count = 0;
@@ -47,17 +47,17 @@ internal static class PryoutModes
         int groups = count == 1 ? 1 : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)
         {
-            WriteGroup(data, 1, members, xs, ys, shears, writer, memory.Rest);
+            WriteGroup(data, 1, members, xs, ys, shears, isSustained, writer, memory.Rest);
         }
         else
         {
-            WriteEach(data, members, groupOf, groups, shears, writer, memory);
+            WriteEach(data, members, groupOf, groups, shears, isSustained, writer, memory);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
     private static void WriteEach<T>(
-        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<int> groupOf, int groups, in FastenerShears shears, in ModeWriter<T> writer, Scratch memory)
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<int> groupOf, int groups, in FastenerShears shears, bool isSustained, in ModeWriter<T> writer, Scratch memory)
         where T : struct, IFormulaNumber<T>
     {
         Span<int> group = memory.Ints(members.Length);
@@ -75,7 +75,7 @@ internal static class PryoutModes
             }
 
             ReadOnlySpan<int> own = group[..size];
-            WriteGroup(data, number + 1, own, Places(data.X, own, xs), Places(data.Y, own, ys), shears, writer, memory.Rest);
+            WriteGroup(data, number + 1, own, Places(data.X, own, xs), Places(data.Y, own, ys), shears, isSustained, writer, memory.Rest);
         }
     }
 
@@ -91,7 +91,7 @@ internal static class PryoutModes
 
     private static void WriteGroup<T>(
         AnchorageData data, int number, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys,
-        in FastenerShears shears, in ModeWriter<T> writer, Span<double> scratch)
+        in FastenerShears shears, bool isSustained, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Pryout.OfGroup, Number: number);
@@ -105,7 +105,7 @@ internal static class PryoutModes
             writer.Notice("Pryout under torsion: forces of a group point more than 90 degrees apart, so ψ_ec,N is taken as 1 and the most loaded fastener is checked against V_cp/n; ACI 318 has no rule for it.");
         }
 
-        T nominal = Pryout.NominalStrength(sheet, data, group, scratch);
+        T nominal = Pryout.NominalStrength(sheet, data, group, isSustained, scratch);
         T phi = StrengthReduction.Pryout(sheet);
         writer.Check(sheet, mode, nominal, phi, shears.HasDemand ? force.Resultant : 0, members);
         if (!force.IsOpposed)

@@ -12,9 +12,14 @@ internal static class Pullout
     /// <summary>Why modes of the head are not covered where it is not known.</summary>
     public const string HeadUnknown = "The bearing area of the head is not known: give bearingArea.";
 
-    /// <summary>Why a hook is not covered; null where it is.</summary>
+    /// <summary>Why there is no pullout strength; null where there is.</summary>
     public static string? NotCovered(AnchorageData data)
     {
+        if (data.Product is { } product)
+        {
+            return product.PulloutGap;
+        }
+
         if (data.IsHeaded)
         {
             return double.IsNaN(data.BearingArea) ? HeadUnknown : null;
@@ -27,10 +32,31 @@ internal static class Pullout
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
-        T fc = ConcreteStrength.CastIn(sheet, data);
+        T fc = ConcreteStrength.Limited(sheet, data);
+        if (data.Product is { } product)
+        {
+            T byTests = ByTests(sheet, product, fc);
+            T own = sheet.Factor("psi_c_P", 1, "17.6.3.3.1, N_p is that of the product for this concrete");
+            return sheet.Step("N_pn", own * byTests, Dimension.Force, "17.6.3.1");
+        }
+
         T np = data.IsHeaded ? Headed(sheet, data, fc) : Hooked(sheet, data, fc);
         T psi = sheet.Factor("psi_c_P", data.IsCracked ? 1 : 1.4, data.IsCracked ? "17.6.3.3.1, cracked" : "17.6.3.3.1, uncracked");
         return sheet.Step("N_pn", psi * np, Dimension.Force, "17.6.3.1");
+    }
+
+    /// <summary>N_p of a product by tests, for the strength of the concrete at hand (17.6.3.2.1).</summary>
+    private static T ByTests<T>(Sheet<T> sheet, ProductData product, T fc)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (product.PulloutAt is not { } at || product.PulloutExponent == 0)
+        {
+            return sheet.Given("N_p", product.Pullout, Dimension.Force, "17.6.3.2.1, by tests");
+        }
+
+        T tested = sheet.Given("N_p_t", product.Pullout, Dimension.Force, "17.6.3.2.1, by tests");
+        T reference = sheet.Given("f'_c_t", at, Dimension.Stress, "concrete strength at which it holds");
+        return sheet.Step("N_p", tested * T.Power(fc / reference, product.PulloutExponent), Dimension.Force, "17.6.3.2.1");
     }
 
     /// <summary>Crushing under the head (17.6.3.2.2a).</summary>

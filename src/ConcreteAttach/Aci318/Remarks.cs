@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Fasteners;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Quantities;
 
@@ -19,8 +20,16 @@ internal static class Remarks
             Distribution(data),
             member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
             $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",
-            data.IsTorqued ? "The fasteners are torqued." : "The fasteners are not torqued.",
         };
+        if (data.Product is { } product)
+        {
+            assumptions.AddRange(OfProduct(data, product));
+        }
+        else
+        {
+            assumptions.Add(data.IsTorqued ? "The fasteners are torqued." : "The fasteners are not torqued.");
+        }
+
         if (data.Plate is { } plate)
         {
             assumptions.AddRange(OfPlate(plate));
@@ -57,9 +66,124 @@ internal static class Remarks
             yield return $"f'c is less than {QuantityText.Format(data.Edition.SmallestStructuralStrength, Dimension.Stress, data.Edition.System)}, the least of structural concrete (Table 19.2.1.1).";
         }
 
-        if (Limit.IsBelow(data.Edition.LargestStrengthCastIn, data.Strength))
+        if (Limit.IsBelow(data.LargestStrength, data.Strength))
         {
-            yield return $"f'c in the formulas is limited to {QuantityText.Format(data.Edition.LargestStrengthCastIn, Dimension.Stress, data.Edition.System)} (17.3.1).";
+            yield return $"f'c in the formulas is limited to {QuantityText.Format(data.LargestStrength, Dimension.Stress, data.Edition.System)} (17.3.1).";
+        }
+
+        if (data.Product is not { } product)
+        {
+            yield break;
+        }
+
+        if (product.Missing.Count > 0)
+        {
+            yield return $"Data of the product that are missing and have no default: {string.Join(", ", product.Missing)}. What needs them is not covered.";
+        }
+
+        if (product.BreakoutCoefficient > data.Edition.CastInBreakout)
+        {
+            yield return $"k_c of the product is limited to {QuantityText.Format(data.Edition.CastInBreakout)} (17.6.2.2.2).";
+        }
+
+        yield return "Post-installed fasteners: install and inspect by the printed instructions of the maker and by 26.7 and 26.13; the strengths hold for nothing else.";
+        if (product.Fastener.ProductQualification.Seismic is not null)
+        {
+            yield return "Earthquake (17.10) is not checked: the data of the product for it are kept, not used.";
+        }
+    }
+
+    /// <summary>What is taken for a post-installed product: the defaults of the standard where the product has no datum of its own.</summary>
+    private static IEnumerable<string> OfProduct(AnchorageData data, ProductData product)
+    {
+        ProductQualification given = product.Fastener.ProductQualification;
+        yield return $"Data of the product are the user's, from {given.Source ?? "a report that is not named"}; the library ships none.";
+        if (data.IsCracked)
+        {
+            yield return "The product is qualified for cracked concrete.";
+        }
+
+        if (!product.IsBreakoutCoefficientOfProduct)
+        {
+            yield return $"k_c {QuantityText.Format(data.Edition.PostInstalledBreakout)}, the default of 17.6.2.2.1 for post-installed fasteners.";
+        }
+
+        if (!data.IsCracked && !data.HasSplittingReinforcement && product.CriticalEdgeDistance is null)
+        {
+            yield return $"c_ac {QuantityText.Format(product.CriticalEdgeFactor)} h_ef, the default of 17.9.5.";
+        }
+
+        if (product.MinimumSpacing is null && data.Count > 1)
+        {
+            yield return "Least spacing by Table 17.9.2(a), for the product gives none.";
+        }
+
+        if (product.MinimumEdgeDistance is null && data.Edges.Length > 0)
+        {
+            yield return "Least edge distance by Table 17.9.2(b), for the product gives none.";
+        }
+
+        if (product.AggregateSize is null && data.Edges.Length > 0)
+        {
+            yield return "The size of the aggregate is not given: twice the largest is taken to lie within the edge distance (17.9.2).";
+        }
+
+        if (product.Fastener is AdhesiveFastener)
+        {
+            yield return product.MinimumBond is null
+                ? "Bond stresses hold for the temperature, moisture, drilling and inspection of this installation, in concrete at least 21 days old (17.2.2)."
+                : "The adhesive meets ACI 355.4; bond stresses are the minimum ones of Table 17.6.5.2.5.";
+        }
+        else if (product.PulloutAt is null && !double.IsNaN(product.Pullout))
+        {
+            yield return "N_p holds as given, whatever the strength of the concrete.";
+        }
+    }
+
+    /// <summary>Says where splitting makes the uncracked assumption the weaker one.</summary>
+    public static void OfSplitting<T>(AnchorageData data, in BreakoutGroup group, double nominal, Sheet<T> sheet, in ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (!writer.IsTracing)
+        {
+            return;
+        }
+
+        double ratio = Splitting.CrackedOverUncracked(data, group.SmallestEdge);
+        if (!Limit.IsBelow(1, ratio))
+        {
+            return;
+        }
+
+        writer.Notice("Uncracked concrete is the weaker assumption here: nearer to an edge than c_ac splitting governs, and ψ_cp,N takes more than ψ_c,N gives. Taken as cracked, the breakout strength would be higher; it is not switched silently.");
+        if (sheet.IsRecording)
+        {
+            string unit = Unit.Printed(Dimension.Force, data.Edition.System)!.Text;
+            sheet.Note($"Splitting makes the uncracked assumption the weaker one: in cracked concrete ψ_cp,N is 1 and N_cb would be {NumberText.Computed(nominal * ratio)} {unit}.");
+        }
+    }
+
+    /// <summary>Notices that the sustained tension of an adhesive fastener calls for.</summary>
+    public static IEnumerable<string> OfSustainedTension(AnchorageData data, bool isSustainedDesign)
+    {
+        if (!isSustainedDesign || data.Product?.Fastener is not AdhesiveFastener adhesive)
+        {
+            yield break;
+        }
+
+        switch (adhesive.Direction)
+        {
+            case InstallationDirection.Horizontal or InstallationDirection.Upward:
+                yield return "Adhesive fasteners installed horizontally or upward under sustained tension: a certified installer and continuous inspection are required (26.7, 26.13).";
+                break;
+            case null:
+                yield return "Adhesive fasteners under sustained tension: if they are installed horizontally or upward, a certified installer and continuous inspection are required (26.7, 26.13); the direction is not given.";
+                break;
+        }
+
+        if (data.Product.MinimumBond is not null)
+        {
+            yield return "The design includes sustained tension: bond stresses of Table 17.6.5.2.5 are taken times 0.4 in every load case; c_Na stays with the value of the table.";
         }
     }
 

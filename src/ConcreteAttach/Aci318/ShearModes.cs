@@ -19,19 +19,20 @@ internal static class ShearModes
     /// <param name="data">The attachment.</param>
     /// <param name="shearX">Shear along x on each fastener.</param>
     /// <param name="shearY">Shear along y on each fastener.</param>
+    /// <param name="sustained">The sustained part of the tension, which lowers the bond in pryout.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     public static HighestRatio Write<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
         var shears = new FastenerShears(shearX, shearY, ref memory);
         Steel(data, shears, writer);
-        if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
+        if (data.BreakoutGap is { } reason)
         {
-            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, ConcreteBreakoutTension.TooThick);
-            writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, reason);
+            writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, reason);
         }
         else
         {
@@ -40,7 +41,14 @@ internal static class ShearModes
                 Breakout(data, shears, writer, memory.Rest);
             }
 
-            PryoutModes.Write(data, shears, writer, memory.Rest);
+            if (data.Product?.BondGap is { } bondGap)
+            {
+                writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, bondGap);
+            }
+            else
+            {
+                PryoutModes.Write(data, shears, sustained.IsDesigned, writer, memory.Rest);
+            }
         }
 
         HighestRatio highest = writer.TakeHighest();
@@ -51,7 +59,7 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
-        if (double.IsNaN(data.ShearArea))
+        if (double.IsNaN(data.ShearArea) && data.Product?.SteelShear is null)
         {
             writer.WriteGap(mode, shears.HasDemand, "The shear area is not known: give thread, tensileArea or shearArea.");
             return;

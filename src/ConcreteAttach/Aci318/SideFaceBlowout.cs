@@ -16,8 +16,8 @@ internal static class SideFaceBlowout
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BlowoutPart part)
         where T : struct, IFormulaNumber<T>
     {
-        T fc = ConcreteStrength.CastIn(sheet, data);
-        T lambdaA = ConcreteStrength.LightweightCastIn(sheet, data);
+        T fc = ConcreteStrength.Limited(sheet, data);
+        T lambdaA = ConcreteStrength.LightweightConcrete(sheet, data);
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
         T ca1 = sheet.Given("c_a1", part.EdgeDistance, Dimension.Length);
         sheet.When(hef > 2.5 * ca1, "17.6.4.1");

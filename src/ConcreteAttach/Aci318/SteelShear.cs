@@ -13,6 +13,11 @@ internal static class SteelShear
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
+        if (data.Product?.SteelShear is { } byTests)
+        {
+            return ByTests(sheet, data, byTests);
+        }
+
         T area = sheet.Given("A_se_V", data.ShearArea, Dimension.Area);
         T futa = SteelTension.Ultimate(sheet, data);
         T strength = data.IsStud ? area * futa : 0.6 * area * futa;
@@ -23,5 +28,19 @@ internal static class SteelShear
         }
 
         return sheet.Step("V_sa", strength, Dimension.Force, data.IsStud ? "17.7.1.2a, headed stud" : "17.7.1.2b");
+    }
+
+    /// <summary>V_sa of a product by tests (17.7.1.2c).</summary>
+    private static T ByTests<T>(Sheet<T> sheet, AnchorageData data, double value)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (!data.HasGroutPad)
+        {
+            return sheet.Given("V_sa", value, Dimension.Force, "17.7.1.2c, by tests");
+        }
+
+        T tested = sheet.Given("V_sa_t", value, Dimension.Force, "17.7.1.2c, by tests");
+        sheet.Note("A built-up grout pad: times 0.80 (17.7.1.2.1).");
+        return sheet.Step("V_sa", 0.80 * tested, Dimension.Force, "17.7.1.2.1");
     }
 }

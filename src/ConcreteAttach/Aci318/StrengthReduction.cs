@@ -13,18 +13,47 @@ internal static class StrengthReduction
         return sheet.Factor("phi", data.IsDuctile ? 0.75 : 0.65, "Table 17.5.3(a)");
     }
 
-    /// <summary>Table 17.5.3(b): breakout and side-face blowout of cast-in fasteners.</summary>
+    /// <summary>Table 17.5.3(b): breakout, bond and side-face blowout.</summary>
     public static T ConcreteTension<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
         sheet.Note(data.HasSupplementaryTension ? "Supplementary reinforcement is present." : "Supplementary reinforcement is not present.");
-        return sheet.Factor("phi", data.HasSupplementaryTension ? 0.75 : 0.70, "Table 17.5.3(b)");
+        if (data.Product is not { } product)
+        {
+            return sheet.Factor("phi", data.HasSupplementaryTension ? 0.75 : 0.70, "Table 17.5.3(b)");
+        }
+
+        double phi = product.Category switch
+        {
+            1 => data.HasSupplementaryTension ? 0.75 : 0.65,
+            2 => data.HasSupplementaryTension ? 0.65 : 0.55,
+            _ => data.HasSupplementaryTension ? 0.55 : 0.45,
+        };
+        return sheet.Factor("phi", phi, OfCategory(product));
     }
 
-    /// <summary>Table 17.5.3(c): pullout of cast-in fasteners.</summary>
-    public static T PulloutCastIn<T>(Sheet<T> sheet)
+    /// <summary>Table 17.5.3(c): pullout.</summary>
+    public static T Pullout<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (data.Product is not { } product)
+        {
+            return sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
+        }
+
+        double phi = product.Category switch
+        {
+            1 => 0.65,
+            2 => 0.55,
+            _ => 0.45,
+        };
+        return sheet.Factor("phi", phi, OfCategory(product));
+    }
+
+    /// <summary>0.55 φ of bond under sustained tension (17.5.2.2).</summary>
+    public static T Sustained<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T> =>
-        sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
+        sheet.Factor("phi_s", 0.55 * ConcreteTension(sheet, data), "17.5.2.2");
 
     /// <summary>Table 17.5.3(a): steel in shear.</summary>
     public static T SteelShear<T>(Sheet<T> sheet, AnchorageData data)
@@ -46,4 +75,11 @@ internal static class StrengthReduction
     public static T Pryout<T>(Sheet<T> sheet)
         where T : struct, IFormulaNumber<T> =>
         sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
+
+    private static string OfCategory(ProductData product) => product.Category switch
+    {
+        1 => "Table 17.5.3, Category 1",
+        2 => "Table 17.5.3, Category 2",
+        _ => "Table 17.5.3, Category 3",
+    };
 }

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
@@ -17,14 +18,15 @@ internal static class TensionModes
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
     /// <summary>Most modes that <paramref name="count"/> fasteners can give.</summary>
-    public static int MostModes(int count) => 2 + count + (4 * count);
+    public static int MostModes(int count) => 3 + (2 * count) + (4 * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
     /// <param name="forces">Axial force on each fastener, tension positive.</param>
+    /// <param name="sustained">The sustained part of the tension.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
-    public static HighestRatio Write<T>(AnchorageData data, ReadOnlySpan<double> forces, in ModeWriter<T> writer, Span<double> free)
+    public static HighestRatio Write<T>(AnchorageData data, ReadOnlySpan<double> forces, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
@@ -37,7 +39,9 @@ internal static class TensionModes
         Breakout(data, fasteners, writer, memory.Rest);
         PulloutOf(data, largest, mostLoaded, writer);
         Blowout(data, fasteners, writer, memory.Rest);
-        HighestRatio highest = writer.TakeHighest();
+        HighestRatio highest = data.Product is { IsAdhesive: true } product
+            ? BondModes(data, product, fasteners, largest, mostLoaded, sustained, writer, memory.Rest)
+            : writer.TakeHighest();
         return fasteners.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
@@ -61,29 +65,88 @@ internal static class TensionModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(ConcreteBreakoutTension.Name);
-        if (Limit.IsBelow(data.Edition.LargestDiameter, data.Diameter))
+        if (data.BreakoutTensionGap is { } reason)
         {
-            writer.WriteGap(mode, fasteners.HasDemand, ConcreteBreakoutTension.TooThick);
+            writer.WriteGap(mode, fasteners.HasDemand, reason);
             return;
         }
 
-        var memory = new Scratch(free);
-        Span<int> groupOf = memory.Ints(fasteners.Count);
-        int groups = fasteners.Count == 1 ? 1 : InfluenceGroups.Find(fasteners.X, fasteners.Y, 3 * data.Embedment, groupOf, memory.Rest);
-        if (groups == 1)
+        EachGroup<T, BreakoutCheck>(data, mode, 3 * data.Embedment, fasteners, default, writer, free);
+    }
+
+    /// <summary>Bond, and the fastener with the most sustained tension (17.5.2.2). Returns the highest ratio of all modes so far but the sustained one, which takes no part in the interaction.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs other fasteners nothing
+    private static HighestRatio BondModes<T>(
+        AnchorageData data, ProductData product, in TensionedFasteners fasteners, double largest, ReadOnlySpan<int> mostLoaded, in SustainedTension sustained,
+        in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        string? gap = product.BondTensionGap;
+        if (gap is null)
         {
-            BreakoutOf(data, mode, fasteners, writer, memory.Rest);
+            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), 2 * data.BondReach, fasteners, sustained, writer, free);
         }
         else
         {
-            BreakoutOfEach(data, mode, fasteners, groupOf, groups, writer, memory);
+            writer.WriteGap(new ModeLabel(Bond.Name), fasteners.HasDemand, gap);
+        }
+
+        HighestRatio highest = writer.TakeHighest();
+        var mode = new ModeLabel(Bond.Sustained);
+        if (sustained.Share == 0 || !fasteners.HasDemand)
+        {
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, "There is no sustained tension.");
+        }
+        else if (gap is not null)
+        {
+            writer.WriteGap(mode, hasDemand: true, gap);
+        }
+        else
+        {
+            Sheet<T> sheet = writer.NewSheet();
+            T nominal = Bond.BasicStrength(sheet, data, isSustained: true);
+            T phi = StrengthReduction.Sustained(sheet, data);
+            T tension = sheet.Given("N_ua_i", largest, Dimension.Force, "most loaded fastener");
+            T share = sheet.Given("r_s", sustained.Share, Dimension.None, "sustained part of N");
+            writer.Check(sheet, mode, nominal, phi, sheet.Step("N_ua_s", share * tension, Dimension.Force, "17.5.2.2"), mostLoaded);
+        }
+
+        writer.TakeHighest();
+        return highest;
+    }
+
+    /// <summary>Splits the fasteners into groups and checks each.</summary>
+    /// <param name="data">The attachment.</param>
+    /// <param name="mode">The mode.</param>
+    /// <param name="limit">Fasteners nearer than this along both axes act together.</param>
+    /// <param name="fasteners">Those in tension.</param>
+    /// <param name="sustained">The sustained part of the tension.</param>
+    /// <param name="writer">Takes the modes.</param>
+    /// <param name="free">Working memory.</param>
+    private static void EachGroup<T, TCheck>(
+        AnchorageData data, ModeLabel mode, double limit, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+        where TCheck : IGroupCheck
+    {
+        var memory = new Scratch(free);
+        Span<int> groupOf = memory.Ints(fasteners.Count);
+        int groups = fasteners.Count == 1 ? 1 : InfluenceGroups.Find(fasteners.X, fasteners.Y, limit, groupOf, memory.Rest);
+        if (groups == 1)
+        {
+            TCheck.Write(data, mode, fasteners, sustained, writer, memory.Rest);
+        }
+        else
+        {
+            EachOfSeveral<T, TCheck>(data, mode, fasteners, groupOf, groups, sustained, writer, memory);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
-    private static void BreakoutOfEach<T>(
-        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, ReadOnlySpan<int> groupOf, int groups, in ModeWriter<T> writer, Scratch memory)
+    private static void EachOfSeveral<T, TCheck>(
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, ReadOnlySpan<int> groupOf, int groups, in SustainedTension sustained,
+        in ModeWriter<T> writer, Scratch memory)
         where T : struct, IFormulaNumber<T>
+        where TCheck : IGroupCheck
     {
         Span<int> members = memory.Ints(fasteners.Count);
         Span<double> xs = memory.Doubles(fasteners.Count);
@@ -104,25 +167,26 @@ internal static class TensionModes
             }
 
             var own = new TensionedFasteners(members[..size], xs[..size], ys[..size], forces[..size], fasteners.HasDemand);
-            BreakoutOf(data, mode with { Number = group + 1 }, own, writer, memory.Rest);
+            TCheck.Write(data, mode with { Number = group + 1 }, own, sustained, writer, memory.Rest);
         }
-    }
-
-    private static void BreakoutOf<T>(AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> scratch)
-        where T : struct, IFormulaNumber<T>
-    {
-        (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
-        var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
-        Sheet<T> sheet = writer.NewSheet();
-        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
-        T phi = StrengthReduction.ConcreteTension(sheet, data);
-        writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
     }
 
     private static void PulloutOf<T>(AnchorageData data, double demand, ReadOnlySpan<int> mostLoaded, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(Pullout.Name);
+        if (data.Product is { IsAdhesive: true })
+        {
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, "Adhesive fasteners fail in bond (17.6.5).");
+            return;
+        }
+
+        if (data.Product is { PulloutDoesNotGovern: true, StateGap: null })
+        {
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, "Tests have shown that pullout does not govern.");
+            return;
+        }
+
         if (Pullout.NotCovered(data) is { } reason)
         {
             writer.WriteGap(mode, demand > 0, reason);
@@ -131,7 +195,7 @@ internal static class TensionModes
 
         Sheet<T> sheet = writer.NewSheet();
         T nominal = Pullout.NominalStrength(sheet, data);
-        T phi = StrengthReduction.PulloutCastIn(sheet);
+        T phi = StrengthReduction.Pullout(sheet, data);
         writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
     }
 
@@ -275,5 +339,51 @@ internal static class TensionModes
         }
 
         return lowest;
+    }
+}
+
+/// <summary>The part of the tension of a load case that stays on the attachment (17.5.2.2).</summary>
+/// <param name="Share">Sustained tension over all of it; 0 without.</param>
+/// <param name="IsDesigned">Whether the design of the attachment includes sustained tension, in this load case or another (Table 17.6.5.2.5).</param>
+internal readonly record struct SustainedTension(double Share, bool IsDesigned);
+
+/// <summary>A check of fasteners that fail in tension together. A type of its own for each, so that the JIT compiles the splitting into groups anew for it.</summary>
+internal interface IGroupCheck
+{
+    static abstract void Write<T>(
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        where T : struct, IFormulaNumber<T>;
+}
+
+/// <summary>Concrete breakout of one group.</summary>
+internal readonly struct BreakoutCheck : IGroupCheck
+{
+    public static void Write<T>(
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        where T : struct, IFormulaNumber<T>
+    {
+        (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
+        var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
+        Sheet<T> sheet = writer.NewSheet();
+        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
+        Remarks.OfSplitting(data, group, nominal.Value, sheet, writer);
+        T phi = StrengthReduction.ConcreteTension(sheet, data);
+        writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
+    }
+}
+
+/// <summary>Bond of one group.</summary>
+internal readonly struct BondCheck : IGroupCheck
+{
+    public static void Write<T>(
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        where T : struct, IFormulaNumber<T>
+    {
+        (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
+        var group = BreakoutGroup.ForBond(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY);
+        Sheet<T> sheet = writer.NewSheet();
+        T nominal = Bond.NominalStrength(sheet, data, group, sustained.IsDesigned, Bond.LightweightId, scratch);
+        T phi = StrengthReduction.ConcreteTension(sheet, data);
+        writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
     }
 }

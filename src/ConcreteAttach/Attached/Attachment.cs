@@ -8,13 +8,13 @@ namespace ConcreteAttach.Attached;
 /// <param name="Concrete">The member.</param>
 /// <param name="Fastener">The fastener.</param>
 /// <param name="Layout">Where the fasteners stand.</param>
-public sealed record Attachment(ConcreteMember Concrete, CastInFastener Fastener, FastenerLayout Layout)
+public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, FastenerLayout Layout)
 {
     /// <summary>The member.</summary>
     public ConcreteMember Concrete { get; } = Concrete ?? throw new ArgumentNullException(nameof(Concrete));
 
     /// <summary>The fastener.</summary>
-    public CastInFastener Fastener { get; } = Fastener ?? throw new ArgumentNullException(nameof(Fastener));
+    public Fastener Fastener { get; } = Fastener ?? throw new ArgumentNullException(nameof(Fastener));
 
     /// <summary>Where the fasteners stand.</summary>
     public FastenerLayout Layout { get; } = Layout ?? throw new ArgumentNullException(nameof(Layout));

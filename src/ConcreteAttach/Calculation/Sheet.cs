@@ -67,17 +67,25 @@ internal sealed class SheetRecorder(MeasurementSystem system)
 {
     private readonly List<SheetLine> _lines = [];
     private readonly HashSet<string> _given = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, double> _steps = new(StringComparer.Ordinal);
 
     /// <summary>The units in which the formulas are printed.</summary>
     public MeasurementSystem System { get; } = system;
 
-    /// <summary>Adds a line. An input that several formulas of one sheet ask for stands on it once.</summary>
+    /// <summary>Adds a line. An input that several formulas of one sheet ask for stands on it once, and so does a step that comes out the same again.</summary>
     public void Add(SheetLine line)
     {
-        if (line is not GivenLine given || _given.Add(given.Id))
+        if (line is GivenLine given ? _given.Add(given.Id) : line is not StepLine step || IsNew(step))
         {
             _lines.Add(line);
         }
+    }
+
+    private bool IsNew(StepLine step)
+    {
+        bool isSame = _steps.TryGetValue(step.Id, out double before) && before.Equals(step.Value);
+        _steps[step.Id] = step.Value;
+        return !isSame;
     }
 
     public CalculationSheet ToSheet() => new(System, [.. _lines]);

@@ -60,6 +60,7 @@ internal static class SymbolText
         "beta" => "β",
         "theta" => "θ",
         "kappa" => "κ",
+        "pi" => "π",
         _ => stem,
     };
 }

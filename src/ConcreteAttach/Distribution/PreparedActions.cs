@@ -31,11 +31,17 @@ public readonly struct PreparedActions
 
     internal double Mz { get; }
 
+    /// <summary>The sustained part of the tension over all of it; 0 without.</summary>
+    internal double SustainedShare { get; init; }
+
+    /// <summary>Whether the design of which this load case is one includes sustained tension.</summary>
+    internal bool IsSustainedDesign { get; init; }
+
     /// <summary>The same actions times a factor.</summary>
     /// <param name="factor">Factor on all forces and moments; any finite number.</param>
     /// <exception cref="InputException">The factor is not finite.</exception>
     public PreparedActions Scaled(double factor) => double.IsFinite(factor)
-        ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz)
+        ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz) { SustainedShare = factor > 0 ? SustainedShare : 0, IsSustainedDesign = IsSustainedDesign }
         : throw new InputException(nameof(factor), QuantityText.Format(factor), "a finite number");
 
     /// <summary>Moves the actions from where they act to the centroid, and for torsion to the shear centre: M + r × F.</summary>

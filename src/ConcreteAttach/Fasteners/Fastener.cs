@@ -4,11 +4,11 @@ using UnitsNet;
 
 namespace ConcreteAttach.Fasteners;
 
-/// <summary>A fastener that is cast into the concrete: the diameter, steel and embedment that every kind has.</summary>
+/// <summary>A fastener, cast in or installed into hardened concrete: the diameter, steel and embedment that every kind has.</summary>
 /// <remarks>The lengths and areas are checked where they are set, also by <c>with</c>.</remarks>
-public abstract record CastInFastener
+public abstract record Fastener
 {
-    private protected CastInFastener(Length diameter, AnchorSteel steel, Length effectiveEmbedment)
+    private protected Fastener(Length diameter, AnchorSteel steel, Length effectiveEmbedment)
     {
         Diameter = diameter;
         Steel = steel;
@@ -35,7 +35,8 @@ public abstract record CastInFastener
     }
 
     /// <summary>
-    /// Effective embedment h_ef, from the surface of the concrete to the bearing surface of the head, nut, washer or hook; greater than 0, finite.
+    /// Effective embedment h_ef; greater than 0, finite. Cast in: from the surface of the concrete to the bearing surface of the head, nut, washer or hook.
+    /// Post-installed: as the qualification defines it, often less than the nominal embedment; of an adhesive fastener, the bonded length.
     /// </summary>
     /// <exception cref="InputException">Not greater than 0, or not finite.</exception>
     public Length EffectiveEmbedment
@@ -75,9 +76,6 @@ public abstract record CastInFastener
         get;
         init => field = value is { } area ? Require.Positive("shearArea", area) : null;
     }
-
-    /// <summary>Whether the fastener is torqued after casting, which raises its minimum spacing and edge distance (ACI 318-19 17.9.2).</summary>
-    public bool IsTorqued { get; init; }
 
     /// <summary>Whether there is a built-up grout pad under the attached plate (ACI 318-19 17.7.1.2.1).</summary>
     public bool HasGroutPad { get; init; }
@@ -126,62 +124,6 @@ public abstract record CastInFastener
         return area;
     }
 
-    /// <summary>
-    /// The net bearing area A_brg of the head or nut (ACI 318-19 17.6.3.2.2a). Null where it is unknown, and for a hooked bolt, which has none.
-    /// </summary>
-    /// <param name="assumption">What was taken and from where; null where the area was given or is unknown.</param>
-    public abstract Area? ResolveBearingArea(out string? assumption);
-
-    /// <summary>
-    /// What reaches deeper than h_ef: the height of the head, of the nut and its washer, or the diameter of the hook. The free end of a rod
-    /// below its nut is not counted. Null where it is unknown.
-    /// </summary>
-    public abstract Length? ResolveHeadHeight();
-
     /// <summary>Kind, diameter and steel.</summary>
     public sealed override string ToString() => $"{Kind} {QuantityText.Format(Diameter)}, {Steel}";
-}
-
-/// <summary>A cast-in fastener that is held by a head or a nut.</summary>
-public abstract record HeadedFastener : CastInFastener
-{
-    private protected HeadedFastener(Length diameter, AnchorSteel steel, Length effectiveEmbedment)
-        : base(diameter, steel, effectiveEmbedment)
-    {
-    }
-
-    /// <summary>Net bearing area A_brg; null: from the table of heads and nuts, see <see cref="HeadTable"/>.</summary>
-    /// <exception cref="InputException">Not greater than 0, or not finite.</exception>
-    public Area? BearingArea
-    {
-        get;
-        init => field = value is { } area ? Require.Positive("bearingArea", area) : null;
-    }
-
-    /// <inheritdoc/>
-    public sealed override Area? ResolveBearingArea(out string? assumption)
-    {
-        assumption = null;
-        return BearingArea ?? BearingAreaFromTable(out assumption);
-    }
-
-    /// <inheritdoc/>
-    /// <remarks>A head whose bearing area was given is not the head of the table, so its height is unknown.</remarks>
-    public sealed override Length? ResolveHeadHeight() => BearingArea is null ? HeadHeightFromTable() : null;
-
-    /// <summary>The height that follows from the kind; null where no table has it.</summary>
-    private protected abstract Length? HeadHeightFromTable();
-
-    /// <summary>The bearing area that follows from the kind, without one that was given.</summary>
-    private protected abstract Area? BearingAreaFromTable(out string? assumption);
-
-    /// <summary>The bearing area of a head or nut from <see cref="HeadTable"/>.</summary>
-    private protected Area? BearingAreaOf(HeadShape shape, out string? assumption)
-    {
-        Area? area = HeadTable.BearingArea(shape, Diameter);
-        assumption = area is { } found
-            ? $"bearing area of the {HeadTable.NameOf(shape)} from {HeadTable.Standard(shape, Diameter)}: {NominalDiameter.Text(found)}"
-            : null;
-        return area;
-    }
 }

@@ -24,7 +24,7 @@ public sealed record HeadedStud : HeadedFastener
     public WeldedPlate? WeldedToPlate { get; init; }
 
     /// <summary>
-    /// The effective cross section in tension A_se,N: <see cref="CastInFastener.TensileArea"/> where it is given, else the full section π d_a²/4
+    /// The effective cross section in tension A_se,N: <see cref="Fastener.TensileArea"/> where it is given, else the full section π d_a²/4
     /// of the shank, or of the thread where one is given. In the unit system of its source.
     /// </summary>
     /// <param name="assumption">What was taken and from where; null where the area was given.</param>
@@ -36,8 +36,7 @@ public sealed record HeadedStud : HeadedFastener
             return base.ResolveTensileArea(out assumption);
         }
 
-        MeasurementSystem system = NominalDiameter.SystemOf(Diameter);
-        Area area = PrintedUnits.Area(NominalDiameter.CircleArea(Diameter.In(system)), system);
+        Area area = NominalDiameter.FullSection(Diameter);
         assumption = $"tensile area of the stud is its full section: {NominalDiameter.Text(area)}";
         return area;
     }

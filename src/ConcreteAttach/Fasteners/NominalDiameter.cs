@@ -21,6 +21,13 @@ internal static class NominalDiameter
     /// <summary>Area of a circle, π d²/4: the gross section of a shank.</summary>
     public static double CircleArea(double diameter) => Math.PI / 4 * diameter * diameter;
 
+    /// <summary>The full section of a shank, in the unit system in which its diameter was given.</summary>
+    public static Area FullSection(Length diameter)
+    {
+        MeasurementSystem system = SystemOf(diameter);
+        return PrintedUnits.Area(CircleArea(diameter.In(system)), system);
+    }
+
     /// <summary>An area that came out of a table or a formula, as text with four figures.</summary>
     public static string Text(Area area)
     {

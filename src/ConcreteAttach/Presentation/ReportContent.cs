@@ -125,7 +125,7 @@ internal static class ReportContent
     private static List<string> Inputs(AttachmentVerification verification)
     {
         ConcreteMember member = verification.Attachment.Concrete;
-        CastInFastener fastener = verification.Attachment.Fastener;
+        Fastener fastener = verification.Attachment.Fastener;
         string edges = member.Edges.ToString();
         var inputs = new List<string>
         {
@@ -145,7 +145,43 @@ internal static class ReportContent
             inputs.Add($"Plate: {plate}.");
         }
 
+        if (fastener is PostInstalledFastener product)
+        {
+            inputs.AddRange(OfProduct(product));
+        }
+
         return inputs;
+    }
+
+    private static IEnumerable<string> OfProduct(PostInstalledFastener fastener)
+    {
+        yield return $"Data of the product: {fastener.ProductQualification}; from {fastener.ProductQualification.Source ?? "a report that is not named"}.";
+        switch (fastener)
+        {
+            case MechanicalFastener mechanical:
+                yield return $"Pullout N_p: {mechanical.Qualification.Pullout?.ToString() ?? "not given"}.";
+                break;
+            case AdhesiveFastener adhesive:
+                yield return $"Bond stress: {adhesive.Qualification.BondStress?.ToString() ?? "not given"}.";
+                yield return adhesive.Direction switch
+                {
+                    InstallationDirection.Downward => "Installed downward.",
+                    InstallationDirection.Horizontal => "Installed horizontally.",
+                    InstallationDirection.Upward => "Installed upward.",
+                    _ => "Direction of installation: not given.",
+                };
+                break;
+        }
+
+        if (fastener is TorqueControlledExpansion { HasSeparatedSleeve: true })
+        {
+            yield return "The distance sleeve is separated from the expansion sleeve.";
+        }
+
+        if (fastener.ProductQualification.Seismic is { } seismic)
+        {
+            yield return $"For earthquake, not used yet: {seismic}.";
+        }
     }
 
     private static TableBlock Positions(FastenerLayout layout) => new(

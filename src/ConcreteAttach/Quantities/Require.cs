@@ -15,6 +15,9 @@ internal static class Require
     public static Pressure Positive(string parameter, Pressure value) => Positive(value.Value) ? value : throw Bad(parameter, QuantityText.Format(value));
 
     /// <exception cref="InputException">Not above 0, or not finite.</exception>
+    public static Force Positive(string parameter, Force value) => Positive(value.Value) ? value : throw Bad(parameter, QuantityText.Format(value));
+
+    /// <exception cref="InputException">Not above 0, or not finite.</exception>
     public static Density Positive(string parameter, Density value) => Positive(value.Value) ? value : throw Bad(parameter, QuantityText.Format(value));
 
     /// <exception cref="InputException">Below 0, or not finite.</exception>

@@ -134,9 +134,10 @@ internal static class LoadFactors
         double factor = double.PositiveInfinity;
         foreach (IGrouping<string?, FailureMode> loadCase in modes.GroupBy(m => m.LoadCase))
         {
-            double tension = Largest(loadCase, m => m is >= FailureModeKind.SteelTension and <= FailureModeKind.SideFaceBlowout);
-            double shear = Largest(loadCase, m => m is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener);
-            factor = Math.Min(factor, 1 / Math.Max(tension, shear));
+            double tension = Largest(loadCase, FailureModeIds.IsTension);
+            double shear = Largest(loadCase, FailureModeIds.IsShear);
+            double sustained = Largest(loadCase, m => m == FailureModeKind.BondSustained);
+            factor = Math.Min(factor, 1 / Math.Max(sustained, Math.Max(tension, shear)));
             if (tension > 0 && shear > 0)
             {
                 factor = Math.Min(factor, InteractionLimit / (tension + shear));

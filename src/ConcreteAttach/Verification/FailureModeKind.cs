@@ -17,6 +17,12 @@ public enum FailureModeKind
     /// <summary>Tension: the concrete beside a deep head bursts through the side face.</summary>
     SideFaceBlowout,
 
+    /// <summary>Tension: an adhesive fastener comes out of its bond.</summary>
+    Bond,
+
+    /// <summary>Tension that stays: an adhesive fastener creeps in its bond.</summary>
+    BondSustained,
+
     /// <summary>Shear: the fastener's steel.</summary>
     SteelShear,
 
@@ -46,6 +52,21 @@ public enum FailureModeKind
 
     /// <summary>Least thickness of the member.</summary>
     Thickness,
+
+    /// <summary>Minimum bond stress of a table: age of the concrete at installation.</summary>
+    BondAge,
+
+    /// <summary>Minimum bond stress of a table: temperature at installation and in service.</summary>
+    BondTemperature,
+
+    /// <summary>Minimum bond stress of a table: moisture of the concrete.</summary>
+    BondMoisture,
+
+    /// <summary>Minimum bond stress of a table: how the hole is drilled.</summary>
+    BondDrilling,
+
+    /// <summary>Minimum bond stress of a table: strength of the concrete.</summary>
+    BondStrength,
 }
 
 /// <summary>The stable ids of failure modes.</summary>
@@ -60,6 +81,8 @@ internal static class FailureModeIds
             FailureModeKind.ConcreteBreakoutTension => "tension/breakout",
             FailureModeKind.Pullout => "tension/pullout",
             FailureModeKind.SideFaceBlowout => "tension/blowout",
+            FailureModeKind.Bond => "tension/bond",
+            FailureModeKind.BondSustained => "tension/bond/sustained",
             FailureModeKind.SteelShear => "shear/steel",
             FailureModeKind.ConcreteBreakoutShear => "shear/breakout",
             FailureModeKind.ConcreteBreakoutParallel => "shear/parallel",
@@ -69,7 +92,12 @@ internal static class FailureModeIds
             FailureModeKind.StandOffCompression => "compression/stand-off",
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
-            _ => "detailing/thickness",
+            FailureModeKind.Thickness => "detailing/thickness",
+            FailureModeKind.BondAge => "detailing/bond/age",
+            FailureModeKind.BondTemperature => "detailing/bond/temperature",
+            FailureModeKind.BondMoisture => "detailing/bond/moisture",
+            FailureModeKind.BondDrilling => "detailing/bond/drilling",
+            _ => "detailing/bond/strength",
         };
         return side == ConcreteSide.None ? path : $"{path}/{side.Name()}";
     }
@@ -84,6 +112,8 @@ internal static class FailureModeIds
             FailureModeKind.ConcreteBreakoutTension => "Concrete breakout in tension",
             FailureModeKind.Pullout => "Pullout in tension",
             FailureModeKind.SideFaceBlowout => $"Side-face blowout in tension at {edge}",
+            FailureModeKind.Bond => "Bond in tension",
+            FailureModeKind.BondSustained => "Bond in sustained tension",
             FailureModeKind.SteelShear => "Steel strength in shear",
             FailureModeKind.ConcreteBreakoutShear => $"Concrete breakout in shear toward {edge}",
             FailureModeKind.ConcreteBreakoutParallel => $"Concrete breakout in shear along {edge}",
@@ -93,9 +123,20 @@ internal static class FailureModeIds
             FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",
-            _ => "Thickness of the member",
+            FailureModeKind.Thickness => "Thickness of the member",
+            FailureModeKind.BondAge => "Minimum bond stress: age of the concrete",
+            FailureModeKind.BondTemperature => "Minimum bond stress: temperature",
+            FailureModeKind.BondMoisture => "Minimum bond stress: moisture",
+            FailureModeKind.BondDrilling => "Minimum bond stress: drilling",
+            _ => "Minimum bond stress: strength of the concrete",
         };
     }
+
+    /// <summary>True for the modes in tension that take part in the interaction with shear.</summary>
+    public static bool IsTension(FailureModeKind kind) => kind <= FailureModeKind.Bond;
+
+    /// <summary>True for the modes in shear.</summary>
+    public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;
 
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;

@@ -19,6 +19,10 @@ public sealed partial class PublicApiTests
         ["AttachmentVerification.LoadFactor"] = "a factor",
         ["BasePlate.ModularRatio"] = "a ratio",
         ["BasePlate.PryingAllowance"] = "a fraction",
+        ["BreakoutCoefficient..ctor(cracked)"] = "in the units of BreakoutCoefficient.System: no quantity of UnitsNet has lbf/(in^1.5 √psi)",
+        ["BreakoutCoefficient..ctor(uncracked)"] = "in the units of BreakoutCoefficient.System",
+        ["BreakoutCoefficient.Cracked"] = "in the units of BreakoutCoefficient.System",
+        ["BreakoutCoefficient.Uncracked"] = "in the units of BreakoutCoefficient.System",
         ["CalculationSheet.Find"] = "in the unit of the line, which stands beside it",
         ["FailureMode.Factor"] = "a factor",
         ["FailureMode.Utilization"] = "a ratio",
@@ -26,6 +30,7 @@ public sealed partial class PublicApiTests
         ["ModeResult.Factor"] = "a factor",
         ["ModeResult.Utilization"] = "a ratio",
         ["PreparedActions.Scaled(factor)"] = "a factor",
+        ["PulloutStrength.Exponent"] = "an exponent",
         ["ValueLine.Value"] = "in ValueLine.Unit",
     };
 

@@ -4,12 +4,13 @@ using ConcreteAttach.Attached;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
 using UnitsNet;
 
 namespace ConcreteAttach.Tests.Benchmarks;
 
 /// <summary>
-/// Random attachments that reach every branch of the modes: all kinds of cast-in fastener, missing data, any layout from one fastener to far groups,
+/// Random attachments that reach every branch of the modes: all kinds of fastener, missing data, any layout from one fastener to far groups,
 /// zero to four edges near and far, compression, no demand, and every option. Half of the lengths are whole inches, so that limits are met exactly.
 /// </summary>
 internal sealed class RandomAttachments(int seed)
@@ -18,7 +19,8 @@ internal sealed class RandomAttachments(int seed)
 
     public (Attachment Attachment, LoadCase LoadCase, Aci318Options Options) Next()
     {
-        double embedment = Pick(Between(2, 30), Whole(2, 30), Whole(4, 12), 11, 25);
+        bool isPostInstalled = Likely(0.5);
+        double embedment = isPostInstalled ? Pick(Between(1.2, 10), Whole(2, 10), 2.5) : Pick(Between(2, 30), Whole(2, 30), Whole(4, 12), 11, 25);
         List<FastenerPosition> positions = Positions(embedment);
         double right = positions.Max(p => p.X.Inches), left = positions.Min(p => p.X.Inches);
         double top = positions.Max(p => p.Y.Inches), bottom = positions.Min(p => p.Y.Inches);
@@ -37,6 +39,7 @@ internal sealed class RandomAttachments(int seed)
             HasSupplementaryReinforcementForTension = Likely(0.3),
             HasSupplementaryReinforcementForShear = Likely(0.3),
             EdgeReinforcement = Pick(EdgeReinforcement.None, EdgeReinforcement.Bar, EdgeReinforcement.BarAndStirrups),
+            HasSplittingReinforcement = Likely(0.2),
         };
         var options = new Aci318Options
         {
@@ -44,10 +47,67 @@ internal sealed class RandomAttachments(int seed)
             CloseEdges = Likely(0.3) ? CloseEdgesReading.AllFasteners : CloseEdgesReading.Group,
             Deep = Likely(0.3) ? DeepReading.Extend : DeepReading.Revert,
         };
-        return (new Attachment(concrete, Fastener(embedment), FastenerLayout.Points(positions)), LoadCaseFor(positions), options);
+        Fastener fastener = isPostInstalled ? PostInstalled(embedment) : CastIn(embedment);
+        return (new Attachment(concrete, fastener, FastenerLayout.Points(positions)), LoadCaseFor(positions), options);
     }
 
-    private CastInFastener Fastener(double embedment)
+    private PostInstalledFastener PostInstalled(double embedment)
+    {
+        Length diameter = Inches(Pick(0.25, 0.375, 0.5, 0.625, 0.75, Between(0.25, 1.25)));
+        Length hef = Inches(embedment);
+        var steel = new AnchorSteel("steel of a test", Psi(60_000), Psi(Between(65_000, 140_000)), Likely(0.5));
+        int? category = Likely(0.9) ? _random.Next(1, 4) : null;
+        BreakoutCoefficient? kc = Likely(0.5) ? new(Maybe(Between(15, 27)), Maybe(Between(15, 32)), MeasurementSystem.PoundInch) : null;
+        Length? criticalEdge = Likely(0.4) ? Inches(embedment * Between(1, 5)) : null;
+        Force? shear = Likely(0.3) ? Kip(Between(1, 20)) : null;
+        bool isUncrackedOnly = Likely(0.05);
+        Area? tensile = Likely(0.7) ? Area.FromSquareInches(Between(0.05, 0.6)) : null;
+        bool hasGroutPad = Likely(0.2);
+        if (Likely(0.5))
+        {
+            BondStress? bond = _random.Next(5) switch
+            {
+                0 => null,
+                1 => new MinimumBondStress
+                {
+                    Environment = Pick(BondEnvironment.Indoor, BondEnvironment.Outdoor), ConcreteAge = Duration.FromDays(Between(7, 60)),
+                    InstallationTemperature = Temperature.FromDegreesFahrenheit(Between(40, 80)), PeakTemperature = Temperature.FromDegreesFahrenheit(Between(80, 200)),
+                    Moisture = Pick(ConcreteMoisture.Dry, ConcreteMoisture.Saturated, ConcreteMoisture.WaterFilled), Drilling = Pick(DrillingMethod.RotaryImpact, DrillingMethod.Core),
+                },
+                _ => new ProductBondStress(Likely(0.9) ? Psi(Between(200, 1500)) : null, Likely(0.95) ? Psi(Between(600, 3000)) : null),
+            };
+            var adhesive = new AdhesiveQualification
+            {
+                Category = category, BreakoutCoefficient = kc, CriticalEdgeDistance = criticalEdge, SteelShear = shear, IsForUncrackedConcreteOnly = isUncrackedOnly, BondStress = bond,
+            };
+            return Likely(0.5)
+                ? new AdhesiveRod(diameter, steel, hef, adhesive) { TensileArea = tensile, HasGroutPad = hasGroutPad }
+                : new AdhesiveBar(diameter, steel, hef, adhesive) { TensileArea = tensile, HasGroutPad = hasGroutPad };
+        }
+
+        PulloutStrength? pullout = _random.Next(5) switch
+        {
+            0 => null,
+            1 => PulloutStrength.NotGoverning,
+            2 => new PulloutStrength(Kip(Between(1, 20)), Kip(Between(1, 20))),
+            _ => new PulloutStrength(Likely(0.9) ? Kip(Between(1, 20)) : null, Likely(0.9) ? Kip(Between(1, 20)) : null) { At = Psi(2500), Exponent = Pick(0.5, Between(0, 1)) },
+        };
+        var data = new MechanicalQualification
+        {
+            Category = category, BreakoutCoefficient = kc, CriticalEdgeDistance = criticalEdge, SteelShear = shear, IsForUncrackedConcreteOnly = isUncrackedOnly, Pullout = pullout,
+        };
+        return _random.Next(4) switch
+        {
+            0 => new TorqueControlledExpansion(diameter, steel, hef, data) { TensileArea = tensile, HasGroutPad = hasGroutPad, HasSeparatedSleeve = Likely(0.3) },
+            1 => new DisplacementControlledExpansion(diameter, steel, hef, data) { TensileArea = tensile, HasGroutPad = hasGroutPad },
+            2 => new UndercutFastener(diameter, steel, hef, data) { TensileArea = tensile, HasGroutPad = hasGroutPad },
+            _ => new ScrewFastener(diameter, steel, hef, data) { TensileArea = tensile, HasGroutPad = hasGroutPad },
+        };
+    }
+
+    private double? Maybe(double value) => Likely(0.8) ? value : null;
+
+    private CastInFastener CastIn(double embedment)
     {
         double diameter = Pick(0.5, 0.625, 0.75, 1, 1.5, Between(0.4, 2), 4, 4.5); // tables know some of them
         Length length = Inches(diameter);
@@ -111,9 +171,11 @@ internal sealed class RandomAttachments(int seed)
         bool isRowAlongX = positions.All(p => p.Y.Inches == positions[0].Y.Inches);
         bool isRowAlongY = positions.All(p => p.X.Inches == positions[0].X.Inches);
         double size = positions.Count * 10;
+        double tension = Pick(Between(-0.3, 1), Between(0, 1), 0) * size;
         return new LoadCase("case")
         {
-            N = Kip(Pick(Between(-0.3, 1), Between(0, 1), 0) * size),
+            N = Kip(tension),
+            SustainedTension = tension > 0 && Likely(0.5) ? Kip(tension * Between(0, 1)) : null,
             Vx = Kip(Pick(Between(-1, 1), 0) * size),
             Vy = Kip(Pick(Between(-1, 1), 0) * size),
             Mx = Moment(isPoint || isRowAlongX ? 0 : Pick(Between(-1, 1), 0) * size * 3),

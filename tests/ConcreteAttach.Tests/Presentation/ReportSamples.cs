@@ -36,6 +36,27 @@ internal static class ReportSamples
             FastenerLayout.RowAlongX(2, Length.FromMillimeters(200))),
         new LoadCase("rail post") { N = Force.FromKilonewtons(12.5) });
 
+    /// <summary>Two bonded bars of a porch beam in uncracked concrete near an edge: minimum bond stresses, sustained tension, bars set overhead. SI constants.</summary>
+    public static AttachmentVerification PorchBars => new Aci318Method(Aci318Edition.Si2019).Verify(
+        new Attachment(
+            new ConcreteMember(Pressure.FromMegapascals(25), Length.FromMillimeters(300)) { IsCracked = false, Edges = new EdgeDistances { PlusX = Length.FromMillimeters(110) } },
+            new AdhesiveBar(
+                Length.FromMillimeters(16),
+                new AnchorSteel("bar B500", Pressure.FromMegapascals(500), Pressure.FromMegapascals(550), false),
+                Length.FromMillimeters(160),
+                new AdhesiveQualification
+                {
+                    Source = "an invented report",
+                    Category = 2,
+                    BondStress = new MinimumBondStress
+                    {
+                        Environment = BondEnvironment.Outdoor, ConcreteAge = Duration.FromDays(90), InstallationTemperature = Temperature.FromDegreesCelsius(8),
+                        PeakTemperature = Temperature.FromDegreesCelsius(45), Moisture = ConcreteMoisture.Saturated, Drilling = DrillingMethod.RotaryImpact,
+                    },
+                }) { Direction = InstallationDirection.Upward },
+            FastenerLayout.RowAlongY(2, Length.FromMillimeters(150))),
+        new LoadCase("1.4D") { N = Force.FromKilonewtons(6), SustainedTension = Force.FromKilonewtons(5), Vx = Force.FromKilonewtons(3) });
+
     /// <summary>Runs something under a culture whose numbers look different.</summary>
     public static T InForeignCulture<T>(Func<T> run)
     {

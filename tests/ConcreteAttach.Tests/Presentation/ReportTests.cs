@@ -214,9 +214,12 @@ public sealed partial class ReportTests
     [InlineData("pergola-post.md")]
     [InlineData("garden-rail.txt")]
     [InlineData("garden-rail.md")]
+    [InlineData("porch-bars.txt")]
+    [InlineData("porch-bars.md")]
     public void Approved_reports(string file)
     {
-        AttachmentVerification verification = file.StartsWith("pergola", StringComparison.Ordinal) ? ReportSamples.PergolaPost : ReportSamples.GardenRail;
+        AttachmentVerification verification = file.StartsWith("pergola", StringComparison.Ordinal) ? ReportSamples.PergolaPost
+            : file.StartsWith("porch", StringComparison.Ordinal) ? ReportSamples.PorchBars : ReportSamples.GardenRail;
         var options = new ReportOptions { Title = "Invented sample", BothSystems = file.Contains("both", StringComparison.Ordinal) };
 
         ApprovedText.Verify(file.EndsWith(".md", StringComparison.Ordinal) ? MarkdownReport.Write(verification, options) : TextReport.Write(verification, options), file);

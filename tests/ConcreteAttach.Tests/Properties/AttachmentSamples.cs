@@ -5,6 +5,7 @@ using ConcreteAttach.Attached;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
 using UnitsNet;
 
 namespace ConcreteAttach.Tests.Properties;
@@ -16,7 +17,7 @@ public sealed record AttachmentSample(Aci318Method Method, Attachment Attachment
 }
 
 /// <summary>
-/// Random attachments over what the library covers: concrete, kinds of cast-in fasteners, layouts, edges near and far, loads that hold and loads
+/// Random attachments over what the library covers: concrete, kinds of fasteners, layouts, edges near and far, loads that hold and loads
 /// that do not. Numbers are partly such as a person writes (eighths of an inch, whole millimetres), partly any. The same seed gives the same sample.
 /// </summary>
 internal sealed class AttachmentSamples(int seed)
@@ -47,7 +48,8 @@ internal sealed class AttachmentSamples(int seed)
     public AttachmentSample Next()
     {
         bool metric = Chance(0.3);
-        CastInFastener fastener = NextFastener(metric);
+        Aci318Edition edition = Pick([.. Editions]);
+        Fastener fastener = Chance(0.4) ? NextPostInstalled(metric, edition) : NextFastener(metric);
         double embedment = fastener.EffectiveEmbedment.Millimeters;
         FastenerLayout layout = NextLayout(metric, embedment);
         var concrete = new ConcreteMember(NextStrength(metric), NextLength(metric, 0.8 * embedment, 4 * embedment))
@@ -56,11 +58,13 @@ internal sealed class AttachmentSamples(int seed)
             IsCracked = Chance(0.6),
             HasSupplementaryReinforcementForTension = Chance(0.3),
             HasSupplementaryReinforcementForShear = Chance(0.3),
+            HasSplittingReinforcement = Chance(0.2),
+            AggregateSize = Chance(0.3) ? NextLength(metric, 10, 40) : null,
             EdgeReinforcement = Pick(EdgeReinforcement.None, EdgeReinforcement.None, EdgeReinforcement.Bar, EdgeReinforcement.BarAndStirrups),
             Cover = Chance(0.5) ? null : NextLength(metric, 15, 80),
             Edges = NextEdges(metric, layout, embedment),
         };
-        var method = new Aci318Method(Pick([.. Editions]), new Aci318Options
+        var method = new Aci318Method(edition, new Aci318Options
         {
             Area = Chance(0.8) ? AreaReading.Union : AreaReading.Bounding,
             CloseEdges = Chance(0.8) ? CloseEdgesReading.Group : CloseEdgesReading.AllFasteners,
@@ -105,6 +109,64 @@ internal sealed class AttachmentSamples(int seed)
                 WeldedPlate? plate = Chance(0.5) ? new WeldedPlate(Length.FromInches(Pick(0.25, 0.375, 0.5, 0.75)), Chance(0.5)) : null;
                 return new HeadedStud(diameter, steel, embedment) { HasGroutPad = grout, TensileArea = tensile, BearingArea = bearing, WeldedToPlate = plate };
         }
+    }
+
+    private PostInstalledFastener NextPostInstalled(bool metric, Aci318Edition edition)
+    {
+        double nominal = metric ? Pick(8, 10, 12, 16, 20) : Pick(0.25, 0.375, 0.5, 0.625, 0.75);
+        Length diameter = metric ? Length.FromMillimeters(nominal) : Length.FromInches(nominal);
+        double millimetres = diameter.Millimeters;
+        Length embedment = NextLength(metric, 3.8 * millimetres, Chance(0.3) ? 21 * millimetres : 10 * millimetres);
+        AnchorSteel steel = NextSteel(diameter);
+        double basic = edition.System == MeasurementSystem.PoundInch ? 17 : 7;
+        int? category = Chance(0.95) ? _random.Next(1, 4) : null;
+        BreakoutCoefficient? kc = Chance(0.4) ? new(Math.Round(basic * Between(0.9, 1.6), 1), Math.Round(basic * Between(0.9, 1.6), 1), edition.System) : null;
+        Length? criticalEdge = Chance(0.4) ? NextLength(metric, 20 * millimetres, 50 * millimetres) : null;
+        Force? shear = Chance(0.3) ? Force.FromKilonewtons(Math.Round(0.2 * millimetres * millimetres, 1)) : null;
+        Length? spacing = Chance(0.3) ? NextLength(metric, 3 * millimetres, 8 * millimetres) : null;
+        Length? edge = Chance(0.3) ? NextLength(metric, 3 * millimetres, 8 * millimetres) : null;
+        Length? thickness = Chance(0.3) ? embedment * 1.5 : null;
+        Area? tensile = Chance(0.7) ? Area.FromSquareMillimeters(Math.Round(0.6 * millimetres * millimetres, 1)) : null;
+        bool grout = Chance(0.2);
+        if (Chance(0.5))
+        {
+            BondStress? bond = Chance(0.7)
+                ? new ProductBondStress(Pressure.FromMegapascals(Math.Round(Between(2, 10), 1)), Pressure.FromMegapascals(Math.Round(Between(6, 20), 1)))
+                : Chance(0.9)
+                ? new MinimumBondStress
+                {
+                    Environment = Pick(BondEnvironment.Indoor, BondEnvironment.Outdoor), ConcreteAge = Duration.FromDays(_random.Next(10, 60)),
+                    InstallationTemperature = Temperature.FromDegreesFahrenheit(_random.Next(40, 80)), PeakTemperature = Temperature.FromDegreesFahrenheit(_random.Next(90, 190)),
+                    Moisture = Pick(ConcreteMoisture.Dry, ConcreteMoisture.Saturated, ConcreteMoisture.WaterFilled), Drilling = Pick(DrillingMethod.RotaryImpact, DrillingMethod.Core, DrillingMethod.Other),
+                }
+                : null;
+            var adhesive = new AdhesiveQualification
+            {
+                Category = category, BreakoutCoefficient = kc, CriticalEdgeDistance = criticalEdge, SteelShear = shear, MinimumSpacing = spacing, MinimumEdgeDistance = edge, MinimumThickness = thickness,
+                BondStress = bond,
+            };
+            InstallationDirection? direction = Pick<InstallationDirection?>(null, InstallationDirection.Downward, InstallationDirection.Upward);
+            return Chance(0.5)
+                ? new AdhesiveRod(diameter, steel, embedment, adhesive) { TensileArea = tensile, HasGroutPad = grout, Direction = direction }
+                : new AdhesiveBar(diameter, steel, embedment, adhesive) { TensileArea = tensile, HasGroutPad = grout, Direction = direction };
+        }
+
+        Force Pullout() => Force.FromKilonewtons(Math.Round(Math.Pow(embedment.Millimeters, 1.5) * Between(0.02, 0.08), 1));
+        PulloutStrength? pullout = Chance(0.1) ? null
+            : Chance(0.2) ? PulloutStrength.NotGoverning
+            : Chance(0.5) ? new PulloutStrength(Pullout(), Pullout()) : new PulloutStrength(Pullout(), Pullout()) { At = Pressure.FromPoundsForcePerSquareInch(2500), Exponent = Pick(0.5, 0.3, 0.42) };
+        var data = new MechanicalQualification
+        {
+            Category = category, BreakoutCoefficient = kc, CriticalEdgeDistance = criticalEdge, SteelShear = shear, MinimumSpacing = spacing, MinimumEdgeDistance = edge, MinimumThickness = thickness,
+            Pullout = pullout,
+        };
+        return _random.Next(4) switch
+        {
+            0 => new TorqueControlledExpansion(diameter, steel, embedment, data) { TensileArea = tensile, HasGroutPad = grout, HasSeparatedSleeve = Chance(0.3) },
+            1 => new DisplacementControlledExpansion(diameter, steel, embedment, data) { TensileArea = tensile, HasGroutPad = grout },
+            2 => new UndercutFastener(diameter, steel, embedment, data) { TensileArea = tensile, HasGroutPad = grout },
+            _ => new ScrewFastener(diameter, steel, embedment, data) { TensileArea = tensile, HasGroutPad = grout },
+        };
     }
 
     private AnchorSteel NextSteel(Length diameter)
@@ -188,7 +250,8 @@ internal sealed class AttachmentSamples(int seed)
         double centreX = layout.Positions.Average(p => p.X.Millimeters), centreY = layout.Positions.Average(p => p.Y.Millimeters);
         var centroid = new FastenerPosition(Length.FromMillimeters(centreX), Length.FromMillimeters(centreY));
         Force n = Chance(0.1) ? Component(0.5) : Chance(0.5) ? Force.FromKilonewtons(Math.Abs(size * Between(-1, 1))) : Force.FromKilopoundsForce(Math.Round(Math.Abs(size * Between(-1, 1) / 4.4), 2));
-        var forces = new LoadCase("1.2D + 1.0W") { N = n, Vx = Component(0.5), Vy = Component(0.5), At = centroid };
+        Force? sustained = n.Value > 0 && Chance(0.4) ? n * Math.Round(Between(0, 1), 2) : null;
+        var forces = new LoadCase("1.2D + 1.0W") { N = n, SustainedTension = sustained, Vx = Component(0.5), Vy = Component(0.5), At = centroid };
         FastenerPosition[] places = [.. layout.Positions];
         if (places.Length == 1)
         {

@@ -53,6 +53,8 @@ internal static class Variants
         HasSupplementaryReinforcementForTension = c.HasSupplementaryReinforcementForTension,
         HasSupplementaryReinforcementForShear = c.HasSupplementaryReinforcementForShear,
         EdgeReinforcement = c.EdgeReinforcement,
+        HasSplittingReinforcement = c.HasSplittingReinforcement,
+        AggregateSize = c.AggregateSize,
         Cover = c.Cover,
         Edges = c.Edges,
     });
@@ -63,7 +65,7 @@ internal static class Variants
     /// <summary>All forces and moments times a factor.</summary>
     public static LoadCase Times(this LoadCase l, double factor) => l with
     {
-        N = l.N * factor, Vx = l.Vx * factor, Vy = l.Vy * factor, Mx = l.Mx * factor, My = l.My * factor, Mz = l.Mz * factor,
+        N = l.N * factor, SustainedTension = l.SustainedTension * factor, Vx = l.Vx * factor, Vy = l.Vy * factor, Mx = l.Mx * factor, My = l.My * factor, Mz = l.Mz * factor,
     };
 
     private static AttachmentSample With(
@@ -91,7 +93,7 @@ internal sealed record Outcome(FailureModeKind Kind, ConcreteSide Side, ModeStat
             .OrderBy(o => o.Kind).ThenBy(o => o.Side).ThenBy(o => Rounded(o.Nominal)).ThenBy(o => Rounded(o.Demand)),
     ];
 
-    public static bool IsTension(FailureModeKind kind) => kind <= FailureModeKind.SideFaceBlowout;
+    public static bool IsTension(FailureModeKind kind) => kind <= FailureModeKind.Bond;
 
     /// <summary>The same modes with the same numbers, within a share of the largest strength and demand.</summary>
     public static void AssertSame(List<Outcome> expected, List<Outcome> actual, double tolerance = 1e-9)

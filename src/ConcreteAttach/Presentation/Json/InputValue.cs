@@ -134,6 +134,31 @@ internal sealed class InputValue
         }
     }
 
+    /// <summary>A temperature in degrees Fahrenheit or Celsius.</summary>
+    public Temperature Temperature()
+    {
+        const string Permitted = "a temperature as text with its unit, such as 50 F or 10 C";
+        (double value, char unit) = Decimal("FC", Permitted);
+        return unit == 'F' ? UnitsNet.Temperature.FromDegreesFahrenheit(value) : UnitsNet.Temperature.FromDegreesCelsius(value);
+    }
+
+    /// <summary>An age in days.</summary>
+    public Duration Age()
+    {
+        const string Permitted = "an age in days as text, such as 28 d, 0 or more";
+        (double days, _) = Decimal("d", Permitted);
+        return days >= 0 ? Duration.FromDays(days) : throw Error(Permitted);
+    }
+
+    /// <summary>A decimal with a unit of one letter, which no formula needs.</summary>
+    private (double Value, char Unit) Decimal(string units, string permitted)
+    {
+        string text = Text(permitted).Trim(' ');
+        char unit = text.Length > 0 ? text[^1] : ' ';
+        bool isRead = double.TryParse(text.Length > 0 ? text[..^1].TrimEnd(' ') : "", NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value);
+        return isRead && units.Contains(unit, StringComparison.Ordinal) && Math.Abs(value) <= 1e5 ? (value, unit) : throw Error(permitted);
+    }
+
     public bool IsText => _element.ValueKind == JsonValueKind.String;
 
     public Length Length() => Quantity(QuantityParser.Length, length => length.Value, "a length as text with its unit, such as 5/8 in or 16 mm");

@@ -20,38 +20,16 @@ internal static class RequestReader
 
     private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
 
-    private static readonly (string, FastenerKind)[] Kinds =
-    [
-        ("headed bolt", FastenerKind.HeadedBolt),
-        ("threaded rod with nut", FastenerKind.ThreadedRodWithNut),
-        ("hooked bolt", FastenerKind.HookedBolt),
-        ("headed stud", FastenerKind.HeadedStud),
-    ];
-
-    private static readonly string[] KindsNotYet =
-        ["torque-controlled expansion", "displacement-controlled expansion", "undercut", "screw", "adhesive rod", "adhesive bar"];
-
     private static readonly (string, EdgeReinforcement)[] EdgeReinforcements =
         [("none", EdgeReinforcement.None), ("bar", EdgeReinforcement.Bar), ("bar and stirrups", EdgeReinforcement.BarAndStirrups)];
 
     private static readonly ConcreteDensity[] Densities = [ConcreteDensity.Normalweight, ConcreteDensity.SandLightweight, ConcreteDensity.AllLightweight];
-
-    private static readonly (string, ScrewThread)[] Threads =
-        Array.ConvertAll([ScrewThread.UnifiedCoarse, ScrewThread.Unified8, ScrewThread.IsoCoarse], thread => (ThreadTable.NameOf(thread), thread));
 
     private static readonly (string, CloseEdgesReading)[] CloseEdges = [("group", CloseEdgesReading.Group), ("all fasteners", CloseEdgesReading.AllFasteners)];
 
     private static readonly (string, AreaReading)[] Areas = [("union", AreaReading.Union), ("bounding", AreaReading.Bounding)];
 
     private static readonly (string, DeepReading)[] Deep = [("revert", DeepReading.Revert), ("extend", DeepReading.Extend)];
-
-    private enum FastenerKind
-    {
-        HeadedBolt,
-        ThreadedRodWithNut,
-        HookedBolt,
-        HeadedStud,
-    }
 
     /// <exception cref="InputException">Not JSON, or against the contract. The parameter is the place of the error.</exception>
     public static VerificationRequest Read(ReadOnlySpan<byte> utf8)
@@ -80,7 +58,7 @@ internal static class RequestReader
         root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
-        CastInFastener fastener = Fastener(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"));
+        Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"));
@@ -141,74 +119,6 @@ internal static class RequestReader
         PlusY = edges.Optional("+y")?.Length(),
         MinusY = edges.Optional("-y")?.Length(),
     };
-
-    private static CastInFastener Fastener(InputObject fastener)
-    {
-        fastener.AllowOnly(
-            ["kind", "diameter", "thread", "steel", "effectiveEmbedment", "tensileArea", "shearArea", "bearingArea", "hookExtension", "torqued", "groutPad", "weldedToPlate"],
-            "qualification");
-        FastenerKind kind = fastener.Required("kind").Choice(Kinds, KindsNotYet);
-        RefuseUnless(kind != FastenerKind.HookedBolt, fastener, "bearingArea", "nothing: a hooked bolt has no head that bears");
-        RefuseUnless(kind == FastenerKind.HookedBolt, fastener, "hookExtension", "nothing: only a hooked bolt has a hook");
-        RefuseUnless(kind == FastenerKind.HeadedStud, fastener, "weldedToPlate", "nothing: only a headed stud is welded to a plate");
-        return fastener.Value.Guard(() =>
-        {
-            Length diameter = fastener.Required("diameter").Length();
-            AnchorSteel steel = Steel(fastener.Required("steel"), diameter);
-            Length embedment = fastener.Required("effectiveEmbedment").Length();
-            Area? bearingArea = fastener.Optional("bearingArea")?.Area();
-            CastInFastener bare = kind switch
-            {
-                FastenerKind.HeadedBolt => new HeadedBolt(diameter, steel, embedment) { BearingArea = bearingArea },
-                FastenerKind.ThreadedRodWithNut => new ThreadedRodWithNut(diameter, steel, embedment) { BearingArea = bearingArea },
-                FastenerKind.HookedBolt => new HookedBolt(diameter, steel, embedment, fastener.Required("hookExtension").Length()),
-                _ => new HeadedStud(diameter, steel, embedment) { BearingArea = bearingArea, WeldedToPlate = Plate(fastener.Optional("weldedToPlate")) },
-            };
-            return bare with
-            {
-                Thread = fastener.Optional("thread")?.Choice(Threads),
-                TensileArea = fastener.Optional("tensileArea")?.Area(),
-                ShearArea = fastener.Optional("shearArea")?.Area(),
-                IsTorqued = fastener.Optional("torqued")?.TrueOrFalse() ?? false,
-                HasGroutPad = fastener.Optional("groutPad")?.TrueOrFalse() ?? false,
-            };
-        });
-    }
-
-    private static void RefuseUnless(bool fits, InputObject fastener, string field, string permitted)
-    {
-        if (!fits && fastener.Optional(field) is { } value)
-        {
-            throw value.Error(permitted);
-        }
-    }
-
-    private static AnchorSteel Steel(InputValue value, Length diameter)
-    {
-        const string Forms = "a designation such as ASTM F1554 Grade 36, or an object with yield, ultimate and ductile";
-        if (value.IsText)
-        {
-            return AnchorSteels.Find(value.Text(Forms), diameter);
-        }
-
-        InputObject steel = value.Object(Forms);
-        steel.AllowOnly(["yield", "ultimate", "ductile"]);
-        Pressure yield = steel.Required("yield").Stress();
-        Pressure ultimate = steel.Required("ultimate").Stress();
-        return value.Guard(() => new AnchorSteel("given by its strengths", yield, ultimate, steel.Optional("ductile")?.TrueOrFalse() ?? false));
-    }
-
-    private static WeldedPlate? Plate(InputValue? value)
-    {
-        if (value is null)
-        {
-            return null;
-        }
-
-        InputObject plate = value.Object("an object with thickness and cornerReinforcement");
-        plate.AllowOnly(["thickness", "cornerReinforcement"]);
-        return value.Guard(() => new WeldedPlate(plate.Required("thickness").Length(), plate.Optional("cornerReinforcement")?.TrueOrFalse() ?? false));
-    }
 
     private static FastenerLayout Layout(InputObject root)
     {

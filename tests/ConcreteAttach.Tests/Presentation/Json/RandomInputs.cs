@@ -15,7 +15,10 @@ internal sealed class RandomInputs(int seed)
         double diameter = One(0.5, 0.625, 0.75, 1);
         double embedment = Between(3, 28);
         (double X, double Y)[] places = Layout();
-        string kind = One("headed bolt", "threaded rod with nut", "hooked bolt", "headed stud");
+        string kind = One(
+            "headed bolt", "threaded rod with nut", "hooked bolt", "headed stud", "torque-controlled expansion", "displacement-controlled expansion", "undercut", "screw", "adhesive rod", "adhesive bar");
+        bool isCastIn = kind is "headed bolt" or "threaded rod with nut" or "hooked bolt" or "headed stud";
+        string constants = One("inch-pound", "SI");
         var fastener = new JsonObject
         {
             ["kind"] = kind,
@@ -28,6 +31,16 @@ internal sealed class RandomInputs(int seed)
         if (kind == "hooked bolt")
         {
             fastener["hookExtension"] = Length(diameter * Between(2, 6));
+        }
+
+        if (!isCastIn && _random.Next(8) != 0)
+        {
+            fastener["qualification"] = Qualification(kind, diameter, embedment, constants == "SI" ? 7 : 17);
+        }
+
+        if (kind.StartsWith("adhesive", StringComparison.Ordinal))
+        {
+            fastener["installationDirection"] = One("downward", "horizontal", "upward", null);
         }
 
         if (kind == "headed stud" && Coin)
@@ -56,13 +69,55 @@ internal sealed class RandomInputs(int seed)
             ["schema"] = "concreteattach/1",
             ["title"] = title,
             ["method"] = "ACI 318-19",
-            ["constants"] = One("inch-pound", "SI"),
+            ["constants"] = constants,
             ["concrete"] = concrete,
             ["fastener"] = fastener,
             ["positions"] = new JsonArray([.. places.Select(p => Place(p, places.Length < 4))]),
             ["loadCases"] = loadCases,
             ["options"] = new JsonObject { ["closeEdges"] = One("group", "all fasteners"), ["area"] = One("union", "bounding"), ["deep"] = One("revert", "extend") },
         }.ToJsonString();
+    }
+
+    private JsonObject Qualification(string kind, double diameter, double embedment, double kc)
+    {
+        bool isAdhesive = kind.StartsWith("adhesive", StringComparison.Ordinal);
+        var data = new JsonObject { ["source"] = "invented data", ["category"] = One(1, 2, 3), ["nominalEmbedment"] = Length(embedment + 0.5), ["holeDepth"] = Length(embedment + 1) };
+        May("k_c", () => new JsonObject { ["cracked"] = kc, ["uncracked"] = 1.4 * kc });
+        May("criticalEdgeDistance", () => Length(Between(2, 4) * embedment));
+        May("steelShear", () => Force(Between(2, 20)));
+        May("ductile", () => Coin);
+        May("minimumSpacing", () => Length(Between(3, 8) * diameter));
+        May("minimumEdge", () => Length(Between(3, 8) * diameter));
+        May("minimumThickness", () => Length(embedment + 2));
+        May("holeDiameter", () => Length(diameter + 0.125));
+        May("uncrackedOnly", () => _random.Next(4) == 0);
+        May("seismic", () => new JsonObject { ["steelShear"] = Force(Between(2, 20)) });
+        if (!isAdhesive)
+        {
+            May("pullout", () => Coin ? "does not govern" : new JsonObject { ["cracked"] = Force(Between(2, 20)), ["uncracked"] = Force(Between(2, 20)), ["at"] = "2500 psi", ["exponent"] = 0.5 });
+            May("separatedSleeve", () => kind == "torque-controlled expansion" && Coin);
+            return data;
+        }
+
+        May("bondStress", () => Coin
+            ? new JsonObject { ["cracked"] = "600 psi", ["uncracked"] = "9 MPa" }
+            : new JsonObject
+            {
+                ["minimum"] = new JsonObject
+                {
+                    ["environment"] = One("indoor", "outdoor"), ["concreteAge"] = One("28 d", "14.5 d"), ["installationTemperature"] = One("10 C", "45 F", "65.5 F"), ["peakTemperature"] = One("40 C", "150 F"),
+                    ["moisture"] = One("dry", "saturated", "water-filled"), ["drilling"] = One("rotary impact", "core", "other"),
+                },
+            });
+        return data;
+
+        void May(string name, Func<JsonNode> value)
+        {
+            if (Coin)
+            {
+                data[name] = value();
+            }
+        }
     }
 
     /// <summary>Fasteners on one line stay exactly on it: in inches as they are.</summary>
@@ -100,6 +155,11 @@ internal sealed class RandomInputs(int seed)
     private JsonObject LoadCase(string name, (double X, double Y)[] places)
     {
         var loadCase = new JsonObject { ["name"] = name, ["N"] = Force(Between(-5, 20)), ["Vx"] = Force(Between(-6, 6)), ["Vy"] = Force(Between(-6, 6)) };
+        if (_random.Next(4) == 0)
+        {
+            (loadCase["N"], loadCase["sustainedTension"]) = ("8 kip", "3 kip");
+        }
+
         bool isLine = places.Length < 4;
         if (!isLine)
         {
