@@ -151,6 +151,9 @@ internal sealed class ProductData
     /// <summary>τ for the state of the concrete, before the factor for sustained tension; NaN where it is not known.</summary>
     public double BondStress { get; private set; } = double.NaN;
 
+    /// <summary>τ_cr; NaN where it is not known.</summary>
+    public double BondStressCracked { get; private set; } = double.NaN;
+
     /// <summary>τ_uncr, which c_Na needs in any case; NaN where it is not known.</summary>
     public double BondStressUncracked { get; private set; } = double.NaN;
 
@@ -229,6 +232,7 @@ internal sealed class ProductData
                 break;
         }
 
+        BondStressCracked = cracked;
         BondStress = isCracked ? cracked : BondStressUncracked;
         string[] missing =
         [
