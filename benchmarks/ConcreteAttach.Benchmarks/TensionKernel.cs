@@ -92,8 +92,9 @@ internal sealed class TensionKernel
             _breakoutCoefficient = Lesser(product.BreakoutCoefficient, 24);
             _cracking = _isCracked || product.IsBreakoutCoefficientOfProduct ? 1 : 1.4;
             _criticalEdge = _isCracked || data.HasSplittingReinforcement ? double.NaN : product.CriticalEdgeDistance ?? (product.CriticalEdgeFactor * _hef);
-            _phiConcrete = (_isTied ? 0.85 : 0.75) - (0.1 * (product.Category ?? 1));
-            _phiPullout = 0.75 - (0.1 * (product.Category ?? 1));
+            int category = product.Fastener.ProductQualification.Category ?? 1;
+            _phiConcrete = (_isTied ? 0.85 : 0.75) - (0.1 * category);
+            _phiPullout = 0.75 - (0.1 * category);
             _isBreakoutGap |= product.BreakoutTensionGap is not null;
             _isPulloutGap = product.PulloutGap is not null;
             _isBondGap = product.BondTensionGap is not null;

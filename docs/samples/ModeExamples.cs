@@ -181,7 +181,7 @@ internal static class ModeExamples
             Drilling = DrillingMethod.RotaryImpact,
         };
         var data = new AdhesiveQualification { Category = 2, BondStress = table };
-        var steel = new AnchorSteel("bar, Grade 60", Psi(60_000), Psi(80_000), true);
+        AnchorSteel steel = AnchorSteels.Find("ASTM A615 Grade 60", In(0.5));
         var bar = new AdhesiveBar(In(0.5), steel, In(5), data);
         var concrete = new ConcreteMember(Psi(3000), In(10));
         var attachment = new Attachment(concrete, bar, FastenerLayout.Single());

@@ -23,7 +23,8 @@ internal sealed class ProductData
 
         Fastener = fastener;
         IsAdhesive = fastener is AdhesiveFastener;
-        Category = given.Category;
+        (ConcreteFactor, PulloutFactor) = StrengthReduction.OfCategory(given.Category ?? 3, member.HasSupplementaryReinforcementForTension);
+        FactorClause = $"Table 17.5.3, Category {QuantityText.Format(given.Category ?? 3)}";
         LightweightFactor = fastener is UndercutFastener ? 1 : 0.8;
         HasSeparatedSleeve = fastener is TorqueControlledExpansion { HasSeparatedSleeve: true };
 
@@ -68,8 +69,14 @@ internal sealed class ProductData
 
     public bool IsAdhesive { get; }
 
-    /// <summary>1, 2 or 3; null where it is not known.</summary>
-    public int? Category { get; }
+    /// <summary>φ of breakout and bond in tension; of no meaning where the category is not known.</summary>
+    public double ConcreteFactor { get; }
+
+    /// <summary>φ of pullout; of no meaning where the category is not known.</summary>
+    public double PulloutFactor { get; }
+
+    /// <summary>Where they come from.</summary>
+    public string FactorClause { get; }
 
     /// <summary>λ_a / λ of concrete failure (Table 17.2.4.1).</summary>
     public double LightweightFactor { get; }
@@ -143,6 +150,9 @@ internal sealed class ProductData
 
     /// <summary>τ for the state of the concrete, before the factor for sustained tension; NaN where it is not known.</summary>
     public double BondStress { get; private set; } = double.NaN;
+
+    /// <summary>τ_cr; NaN where it is not known.</summary>
+    public double BondStressCracked { get; private set; } = double.NaN;
 
     /// <summary>τ_uncr, which c_Na needs in any case; NaN where it is not known.</summary>
     public double BondStressUncracked { get; private set; } = double.NaN;
@@ -222,6 +232,7 @@ internal sealed class ProductData
                 break;
         }
 
+        BondStressCracked = cracked;
         BondStress = isCracked ? cracked : BondStressUncracked;
         string[] missing =
         [

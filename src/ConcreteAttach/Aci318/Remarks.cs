@@ -140,26 +140,35 @@ internal static class Remarks
         }
     }
 
-    /// <summary>Says where splitting makes the uncracked assumption the weaker one.</summary>
-    public static void OfSplitting<T>(AnchorageData data, in BreakoutGroup group, double nominal, Sheet<T> sheet, in ModeWriter<T> writer)
+    /// <summary>Says where splitting makes the uncracked assumption the weaker one for breakout.</summary>
+    public static void OfSplitting<T>(AnchorageData data, in BreakoutGroup group, T nominal, Sheet<T> sheet, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
-        if (!writer.IsTracing)
+        if (writer.IsTracing && Splitting.CrackedOverUncracked(data, group) is var ratio && Limit.IsBelow(1, ratio))
         {
-            return;
+            writer.Notice("Uncracked concrete is the weaker assumption here: nearer to an edge than c_ac splitting governs, and ψ_cp,N takes more than ψ_c,N gives. Taken as cracked, the breakout strength would be higher; it is not switched silently.");
+            NoteIfCracked(data, "ψ_cp,N is 1 and N_cb", nominal.Value * ratio, sheet);
         }
+    }
 
-        double ratio = Splitting.CrackedOverUncracked(data, group.SmallestEdge);
-        if (!Limit.IsBelow(1, ratio))
+    /// <summary>Says where splitting makes the uncracked assumption the weaker one for bond.</summary>
+    public static void OfSplittingBond<T>(AnchorageData data, in BreakoutGroup group, T nominal, Sheet<T> sheet, in ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (writer.IsTracing && Splitting.CrackedOverUncrackedBond(data, group) is var ratio && Limit.IsBelow(1, ratio))
         {
-            return;
+            writer.Notice("Uncracked concrete is the weaker assumption for bond here: nearer to an edge than c_ac splitting governs, and ψ_cp,Na takes more than τ_uncr gives over τ_cr. Taken as cracked, the bond strength would be higher; it is not switched silently.");
+            NoteIfCracked(data, "ψ_cp,Na is 1 and N_a", nominal.Value * ratio, sheet);
         }
+    }
 
-        writer.Notice("Uncracked concrete is the weaker assumption here: nearer to an edge than c_ac splitting governs, and ψ_cp,N takes more than ψ_c,N gives. Taken as cracked, the breakout strength would be higher; it is not switched silently.");
+    private static void NoteIfCracked<T>(AnchorageData data, string what, double strength, Sheet<T> sheet)
+        where T : struct, IFormulaNumber<T>
+    {
         if (sheet.IsRecording)
         {
             string unit = Unit.Printed(Dimension.Force, data.Edition.System)!.Text;
-            sheet.Note($"Splitting makes the uncracked assumption the weaker one: in cracked concrete ψ_cp,N is 1 and N_cb would be {NumberText.Computed(nominal * ratio)} {unit}.");
+            sheet.Note($"Splitting makes the uncracked assumption the weaker one: in cracked concrete {what} would be {NumberText.Computed(strength)} {unit}.");
         }
     }
 

@@ -63,21 +63,29 @@ internal static class Splitting
     }
 
     /// <summary>
-    /// The strength that a group would have in cracked concrete over the one it has uncracked, as far as k_c, ψ_c,N and ψ_cp,N go: above 1 where splitting makes
-    /// the uncracked assumption the weaker one. NaN where that cannot be.
+    /// The breakout strength that a group would have in cracked concrete over the one it has uncracked: above 1 where splitting makes the uncracked assumption
+    /// the weaker one. NaN where that cannot be.
     /// </summary>
-    public static double CrackedOverUncracked(AnchorageData data, double smallestEdge)
+    public static double CrackedOverUncracked(AnchorageData data, in BreakoutGroup group)
     {
-        if (data.Product is not { } product || data.IsCracked || data.HasSplittingReinforcement || double.IsPositiveInfinity(smallestEdge))
+        if (data.Product is not { } product || !Counts(data, group))
         {
             return double.NaN;
         }
 
-        var silent = default(Sheet<PlainNumber>);
-        double splitting = Factor<PlainNumber>(silent, data, product, smallestEdge, new(1.5 * data.Embedment), Breakout).Value;
+        double splitting = Factor<PlainNumber>(default, data, product, group.SmallestEdge, new(1.5 * data.Embedment), Breakout).Value;
         double uncracked = Math.Min(product.BreakoutCoefficient, data.Edition.CastInBreakout) * (product.IsBreakoutCoefficientOfProduct ? 1 : 1.4);
         return product.BreakoutCoefficientCracked / (uncracked * splitting);
     }
+
+    /// <summary>The same of the bond strength.</summary>
+    public static double CrackedOverUncrackedBond(AnchorageData data, in BreakoutGroup group) =>
+        data.Product is { } product && Counts(data, group)
+            ? product.BondStressCracked / (product.BondStressUncracked * Factor<PlainNumber>(default, data, product, group.SmallestEdge, new(data.BondReach), Bond).Value)
+            : double.NaN;
+
+    private static bool Counts(AnchorageData data, in BreakoutGroup group) =>
+        !data.IsCracked && !data.HasSplittingReinforcement && !double.IsPositiveInfinity(group.SmallestEdge);
 }
 
 /// <summary>Symbols and clauses of a splitting factor: made once, so that the fast path carries one reference.</summary>

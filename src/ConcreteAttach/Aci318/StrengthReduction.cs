@@ -23,32 +23,23 @@ internal static class StrengthReduction
             return sheet.Factor("phi", data.HasSupplementaryTension ? 0.75 : 0.70, "Table 17.5.3(b)");
         }
 
-        double phi = product.Category switch
-        {
-            1 => data.HasSupplementaryTension ? 0.75 : 0.65,
-            2 => data.HasSupplementaryTension ? 0.65 : 0.55,
-            _ => data.HasSupplementaryTension ? 0.55 : 0.45,
-        };
-        return sheet.Factor("phi", phi, OfCategory(product));
+        return sheet.Factor("phi", product.ConcreteFactor, product.FactorClause);
     }
+
+    /// <summary>φ of breakout and bond in tension of a post-installed fastener by its category, and φ of its pullout (Table 17.5.3(b), (c)).</summary>
+    public static (double Concrete, double Pullout) OfCategory(int category, bool isTied) => category switch
+    {
+        1 => (isTied ? 0.75 : 0.65, 0.65),
+        2 => (isTied ? 0.65 : 0.55, 0.55),
+        _ => (isTied ? 0.55 : 0.45, 0.45),
+    };
 
     /// <summary>Table 17.5.3(c): pullout.</summary>
     public static T Pullout<T>(Sheet<T> sheet, AnchorageData data)
-        where T : struct, IFormulaNumber<T>
-    {
-        if (data.Product is not { } product)
-        {
-            return sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
-        }
-
-        double phi = product.Category switch
-        {
-            1 => 0.65,
-            2 => 0.55,
-            _ => 0.45,
-        };
-        return sheet.Factor("phi", phi, OfCategory(product));
-    }
+        where T : struct, IFormulaNumber<T> =>
+        data.Product is { } product
+            ? sheet.Factor("phi", product.PulloutFactor, product.FactorClause)
+            : sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
 
     /// <summary>0.55 φ of bond under sustained tension (17.5.2.2).</summary>
     public static T Sustained<T>(Sheet<T> sheet, AnchorageData data)
@@ -75,11 +66,4 @@ internal static class StrengthReduction
     public static T Pryout<T>(Sheet<T> sheet)
         where T : struct, IFormulaNumber<T> =>
         sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
-
-    private static string OfCategory(ProductData product) => product.Category switch
-    {
-        1 => "Table 17.5.3, Category 1",
-        2 => "Table 17.5.3, Category 2",
-        _ => "Table 17.5.3, Category 3",
-    };
 }

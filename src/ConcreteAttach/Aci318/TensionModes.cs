@@ -366,7 +366,7 @@ internal readonly struct BreakoutCheck : IGroupCheck
         var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
-        Remarks.OfSplitting(data, group, nominal.Value, sheet, writer);
+        Remarks.OfSplitting(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
     }
@@ -383,6 +383,7 @@ internal readonly struct BondCheck : IGroupCheck
         var group = BreakoutGroup.ForBond(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = Bond.NominalStrength(sheet, data, group, sustained.IsDesigned, Bond.LightweightId, scratch);
+        Remarks.OfSplittingBond(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
     }

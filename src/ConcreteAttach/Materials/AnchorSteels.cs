@@ -56,6 +56,13 @@ public static class AnchorSteels
         "ISO 3506-1, austenitic steel, mechanical properties table: strengths read in a secondary listing, sizes from memory; "
         + "it prints no reduction of area, so brittle until that is shown by test";
 
+    private const string A615 =
+        "ASTM A615/A615M, deformed bars, tensile requirements, " + FromMemory + "; tensile strength of the editions since 2020, older ones print 90 ksi; "
+        + "deformed bars of it count as ductile by ACI 318-19 chapter 2, but for earthquake";
+
+    private const string A706 =
+        "ASTM A706/A706M, deformed bars, tensile requirements, " + FromMemory + "; deformed bars of it count as ductile by ACI 318-19 chapter 2";
+
     /// <summary>
     /// Largest diameter of the first size group of ASTM A193: 2-1/2 in. or M64. 64 mm covers both; no standard size lies between them.
     /// </summary>
@@ -119,6 +126,20 @@ public static class AnchorSteels
         new("ISO 3506-1 A4-50", Millimetres(1.6), [Mpa(Millimetres(39), 210, 500, false, null, null, Iso3506)]),
         new("ISO 3506-1 A4-70", Millimetres(1.6), [Mpa(Millimetres(24), 450, 700, false, null, null, Iso3506)]),
         new("ISO 3506-1 A4-80", Millimetres(1.6), [Mpa(Millimetres(24), 600, 800, false, null, null, Iso3506)]),
+
+        // Reinforcing bars No. 3 to No. 18: elongation falls with the size.
+        new("ASTM A615 Grade 60", Inches(0.375),
+        [
+            Ksi(Inches(0.75), 60, 80, true, 0.09, null, A615),
+            Ksi(Inches(1), 60, 80, true, 0.08, null, A615),
+            Ksi(Inches(2.257), 60, 80, true, 0.07, null, A615),
+        ]),
+        new("ASTM A706 Grade 60", Inches(0.375),
+        [
+            Ksi(Inches(0.75), 60, 80, true, 0.14, null, A706),
+            Ksi(Inches(1.41), 60, 80, true, 0.12, null, A706),
+            Ksi(Inches(2.257), 60, 80, true, 0.10, null, A706),
+        ]),
     ];
 
     /// <summary>Every designation that <see cref="Find"/> knows, in the order of the table.</summary>

@@ -15,6 +15,7 @@ public sealed class AnchorSteelsTests
         "AWS D1.1 Type A", "AWS D1.1 Type B", "ISO 898-1 4.6", "ISO 898-1 5.8", "ISO 898-1 8.8", "ISO 898-1 10.9",
         "ASTM A449", "ASTM A354 BD", "ASTM A193 B8 Class 1", "ASTM A193 B8M Class 1", "ASTM F593 A",
         "ISO 3506-1 A2-50", "ISO 3506-1 A2-70", "ISO 3506-1 A2-80", "ISO 3506-1 A4-50", "ISO 3506-1 A4-70", "ISO 3506-1 A4-80",
+        "ASTM A615 Grade 60", "ASTM A706 Grade 60",
     ];
 
     [Fact]
@@ -58,6 +59,10 @@ public sealed class AnchorSteelsTests
     [InlineData("ASTM A449", 1.75, 58, 90, true)]
     [InlineData("ASTM A449", 3, 58, 90, true)]
     [InlineData("ASTM A354 BD", 2.5, 130, 150, true)]
+    [InlineData("ASTM A615 Grade 60", 0.375, 60, 80, true)]
+    [InlineData("ASTM A615 Grade 60", 2.257, 60, 80, true)]
+    [InlineData("ASTM A706 Grade 60", 0.375, 60, 80, true)]
+    [InlineData("ASTM A706 Grade 60", 2.257, 60, 80, true)]
     [InlineData("ASTM A354 BD", 2.75, 115, 140, true)]
     [InlineData("ASTM A193 B8 Class 1", 1, 30, 75, true)]
     [InlineData("ASTM A193 B8M Class 1", 1, 30, 75, true)]
@@ -108,6 +113,10 @@ public sealed class AnchorSteelsTests
     [InlineData("ASTM F593 CW2", 0.75, 25, -1)]
     [InlineData("AWS D1.1 Type A", 0.5, 17, 50)]
     [InlineData("AWS D1.1 Type B", 0.75, 20, 50)]
+    [InlineData("ASTM A615 Grade 60", 0.625, 9, -1)]
+    [InlineData("ASTM A615 Grade 60", 1, 8, -1)]
+    [InlineData("ASTM A706 Grade 60", 0.75, 14, -1)]
+    [InlineData("ASTM A706 Grade 60", 0.875, 12, -1)]
     [InlineData("ISO 898-1 8.8", 0.75, 12, 52)]
     [InlineData("ISO 898-1 10.9", 0.75, 9, 48)]
     public void Elongation_and_reduction_of_area(string designation, double inches, double elongation, double reduction)
@@ -118,12 +127,12 @@ public sealed class AnchorSteelsTests
         Assert.Equal(reduction < 0 ? null : reduction / 100, steel.ReductionOfArea);
     }
 
-    // ACI 318-19 chapter 2: elongation of at least 14 % and reduction of area of at least 30 %; ASTM A307 by name (from memory).
+    // ACI 318-19 chapter 2: elongation of at least 14 % and reduction of area of at least 30 %; ASTM A307, and deformed bars of A615 and A706, by name (from memory).
     // Steels whose standard prints no reduction of area count as ductile only where that is common practice.
     [Fact]
     public void Ductility_follows_the_definition()
     {
-        string[] ductileWithoutReductionOfArea = ["ASTM A307", "ASTM A36", "ISO 898-1 4.6"];
+        string[] ductileWithoutReductionOfArea = ["ASTM A307", "ASTM A36", "ISO 898-1 4.6", "ASTM A615 Grade 60", "ASTM A706 Grade 60"];
         int seen = 0;
         foreach (string designation in AnchorSteels.Designations)
         {

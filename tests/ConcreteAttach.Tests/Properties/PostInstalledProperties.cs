@@ -98,6 +98,27 @@ public sealed class PostInstalledProperties
         Assert.DoesNotContain(Expansion(isCracked: false, 13).Notices, n => n.Contains("weaker assumption", StringComparison.Ordinal));
     }
 
+    /// <summary>The same of bond: here τ_uncr is 1.3 τ_cr, and ψ_cp,Na takes more than that.</summary>
+    [Fact]
+    public void Uncracked_concrete_can_be_the_weaker_assumption_for_bond()
+    {
+        FailureMode cracked = Near(isCracked: true, out _), uncracked = Near(isCracked: false, out AttachmentVerification verification);
+
+        Assert.True(uncracked.Nominal!.Value.PoundsForce < cracked.Nominal!.Value.PoundsForce);
+        Assert.Contains(verification.Notices, n => n.Contains("weaker assumption for bond", StringComparison.Ordinal));
+        string remark = Assert.Single(uncracked.Sheet!.Lines.OfType<ConcreteAttach.Calculation.NoteLine>(), n => n.Text.Contains("weaker one", StringComparison.Ordinal)).Text;
+        Assert.Contains($"{Math.Round(cracked.Nominal.Value.PoundsForce)} lbf", remark, StringComparison.Ordinal);
+
+        static FailureMode Near(bool isCracked, out AttachmentVerification verification)
+        {
+            var data = new AdhesiveQualification { Category = 1, BondStress = new ProductBondStress(Pressure.FromPoundsForcePerSquareInch(600), Pressure.FromPoundsForcePerSquareInch(780)) };
+            var rod = new AdhesiveRod(Length.FromInches(0.5), AnchorSteels.Find("ASTM A193 B7", Length.FromInches(0.5)), Length.FromInches(6), data);
+            var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Length.FromInches(12)) { IsCracked = isCracked, Edges = new EdgeDistances { PlusX = Length.FromInches(3) } };
+            verification = new Aci318Method(Aci318Edition.InchPound2019).Verify(new(concrete, rod, FastenerLayout.Single()), new LoadCase("case") { N = Force.FromPoundsForce(500) });
+            return verification.Modes.Single(m => m.Kind == FailureModeKind.Bond);
+        }
+    }
+
     /// <summary>The same fastener described in inches and in millimetres, to the last bits.</summary>
     [Theory]
     [InlineData(true)]
