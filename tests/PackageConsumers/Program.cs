@@ -1,6 +1,7 @@
 // The program of someone who installed the package: .ci/run builds it against the packed .nupkg in three ways, runs each
 // and compares what it prints with expected.txt. Numbers are printed with fewer digits than a double has, so that
 // the last bit of a mathematical function of another runtime does not matter.
+using System.Text.RegularExpressions;
 using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
@@ -8,6 +9,7 @@ using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Presentation;
+using ConcreteAttach.Presentation.Drawings;
 using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -38,8 +40,11 @@ foreach (Aci318Edition edition in new[] { Aci318Edition.InchPound2019, Aci318Edi
     Print($"  fast path: {prepared.Evaluate(prepared.Prepare(pull), results)} modes, first {results[0].Utilization:F4}");
 }
 
-string report = TextReport.Write(new Aci318Method(Aci318Edition.InchPound2019).Verify(attachment, pull), new ReportOptions { Title = "Four studs", BothSystems = true });
+AttachmentVerification single = new Aci318Method(Aci318Edition.InchPound2019).Verify(attachment, pull);
+var options = new ReportOptions { Title = "Four studs", BothSystems = true };
+string report = TextReport.Write(single, options);
 Console.WriteLine(string.Join('\n', report.Split('\n').Take(6)));
+Print($"HTML with {Regex.Count(HtmlReport.Write(single, options), "<svg ")} drawings; plan: {Regex.Match(PlanDrawing.Write(single), "<title[^>]*>(.*?)</title>").Groups[1].Value}");
 
 Console.WriteLine(VerificationJson.WriteError(Error(() => VerificationJson.Read("""{ "schema": "concreteattach/1", "method": "none" }""")), indented: false));
 Console.WriteLine(Error(() => concrete with { Cover = Length.FromInches(-1) }).Message);
