@@ -207,6 +207,27 @@ internal static class ModeExamples
         #endregion
     }
 
+    public static AttachmentVerification Earthquake()
+    {
+        #region earthquake
+        var concrete = new ConcreteMember(Psi(4000), In(24)) { Edges = new EdgeDistances { PlusY = In(14), MinusY = In(14) } };
+        var rod = new ThreadedRodWithNut(In(0.75), Grade36(0.75), In(14)) { BearingArea = Area.FromSquareInches(1.8) };
+        var attachment = new Attachment(concrete, rod, FastenerLayout.Single())
+        {
+            Earthquake = new EarthquakeDesign(SeismicDesignCategory.D)
+            {
+                Tension = EarthquakeTensionOption.DuctileSteel,
+                StretchLength = In(8),
+                IsKeptFromBuckling = true,
+                Shear = EarthquakeShearOption.Overstrength,
+                Overstrength = 2.5,
+            },
+        };
+        var loads = new LoadCase("0.9D + 1.0E") { N = Kip(9), Vx = Kip(0.4), Earthquake = new EarthquakeActions { N = Kip(11), Vx = Kip(0.4) } };
+        return Method.Verify(attachment, loads);
+        #endregion
+    }
+
     public static AttachmentVerification Blowout()
     {
         #region blowout

@@ -33,6 +33,10 @@ internal static class ModePages
         Sheet(fragments, "pryout", pryout, "shear/pryout");
         Sheet(fragments, "pryout-fastener", pryout, "shear/pryout/fastener");
         Sheet(fragments, "pryout-adhesive", ModeExamples.PryoutOfAdhesive(), "shear/pryout");
+        AttachmentVerification earthquake = ModeExamples.Earthquake();
+        Sheet(fragments, "earthquake-tension", earthquake, "earthquake/tension");
+        Sheet(fragments, "earthquake-breakout", earthquake, "tension/breakout");
+        Sheet(fragments, "earthquake-stretch", earthquake, "detailing/earthquake/stretch");
         Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
         AttachmentVerification detailing = ModeExamples.Detailing();
         Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");

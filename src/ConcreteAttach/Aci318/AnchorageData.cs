@@ -16,13 +16,17 @@ internal sealed class AnchorageData
     private readonly Rectangle _concrete;
     private readonly Rectangle _extent;
 
-    public AnchorageData(Attachment attachment, Aci318Edition edition, Aci318Options options)
+    /// <param name="attachment">The attachment.</param>
+    /// <param name="edition">The edition.</param>
+    /// <param name="options">The readings.</param>
+    /// <param name="isEarthquake">For load cases whose earthquake part counts: cracked concrete unless shown otherwise (17.10.5.4), and the product's values under earthquake (17.10.3).</param>
+    public AnchorageData(Attachment attachment, Aci318Edition edition, Aci318Options options, bool isEarthquake = false)
     {
         Edition = edition;
         Options = options;
         MeasurementSystem system = edition.System;
 
-        ConcreteMember member = attachment.Concrete;
+        ConcreteMember member = isEarthquake && attachment.Earthquake is { ConcreteStaysUncracked: false } ? attachment.Concrete with { IsCracked = true } : attachment.Concrete;
         Strength = member.Strength.In(system);
         Density = member.Density;
         DensityValue = member.Density.Value?.In(system) ?? double.NaN;
@@ -54,7 +58,7 @@ internal sealed class AnchorageData
         HasCornerReinforcement = (fastener as HeadedStud)?.WeldedToPlate?.HasCornerReinforcement ?? false;
         SteelYield = fastener.Steel.Yield.In(system);
         SteelUltimate = fastener.Steel.Ultimate.In(system);
-        Product = fastener is PostInstalledFastener postInstalled ? new ProductData(postInstalled, member, edition) : null;
+        Product = fastener is PostInstalledFastener postInstalled ? new ProductData(postInstalled, member, edition, isEarthquake) : null;
         IsDuctile = Product?.IsDuctile ?? fastener.Steel.IsDuctile;
         HasSplittingReinforcement = member.HasSplittingReinforcement;
         LargestStrength = Product is null ? edition.LargestStrengthCastIn : edition.LargestStrengthPostInstalled;

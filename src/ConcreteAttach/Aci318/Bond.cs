@@ -77,6 +77,11 @@ internal static class Bond
         where T : struct, IFormulaNumber<T>
     {
         T tau = sheet.Given(data.IsCracked ? "tau_cr" : "tau_uncr", product.BondStress, Dimension.Stress, product.MinimumBond is null ? "of the product" : "Table 17.6.5.2.5");
+        if (product.EarthquakeBondFactor != 1)
+        {
+            tau = sheet.Step("tau_e", product.EarthquakeBondFactor * tau, Dimension.Stress, "Table 17.6.5.2.5, earthquake");
+        }
+
         return product.MinimumBond is not null && isSustained
             ? sheet.Step("tau_s", 0.4 * tau, Dimension.Stress, "Table 17.6.5.2.5, sustained tension")
             : tau;

@@ -48,6 +48,12 @@ internal readonly ref struct ModeWriter<T>
     /// <summary>The same with a demand that stands on the sheet already.</summary>
     public void Check(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand, ReadOnlySpan<int> group)
     {
+        if (_progress.IsEarthquakeTension && FailureModeIds.IsConcreteTension(mode.Kind))
+        {
+            phi = StrengthReduction.Earthquake(sheet, phi);
+            _progress.HighestOfConcrete = Math.Max(_progress.HighestOfConcrete, demand.Value / nominal.Value);
+        }
+
         T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
         T utilization = sheet.Factor(FormulaText.UtilizationId, demand / design, "17.5.2");
         _progress.Highest = utilization.Value > _progress.Highest ? utilization.Value : _progress.Highest;
@@ -90,6 +96,9 @@ internal readonly ref struct ModeWriter<T>
         _trace?.Keep(clause, reason, group);
     }
 
+    /// <summary>Highest ratio of demand to nominal strength of the concrete in tension, where earthquake asks for it.</summary>
+    public double HighestOfConcrete => _progress.HighestOfConcrete;
+
     /// <summary>Says where the next mode stands among its like, such as <c>row 1 of 2</c>.</summary>
     public void Place(string text)
     {
@@ -114,6 +123,12 @@ internal struct ModeProgress
 
     /// <summary>Whether a mode was not covered since then.</summary>
     public bool HasGap;
+
+    /// <summary>Whether 17.10.5.4 lowers the concrete strengths in tension.</summary>
+    public bool IsEarthquakeTension;
+
+    /// <summary>Then: the highest ratio of demand to nominal strength among the modes of the concrete in tension.</summary>
+    public double HighestOfConcrete;
 }
 
 /// <summary>What all modes of a kind are called: made once, so that the fast path carries one reference instead of five texts.</summary>

@@ -37,6 +37,9 @@ public sealed class PreparedAttachment
     private const int MostOnStack = 1024;
 
     private readonly AnchorageData _data;
+
+    /// <summary>The same under earthquake; null where no load case can have an earthquake part that counts.</summary>
+    private readonly AnchorageData? _underEarthquake;
     private readonly Attachment _attachment;
     private readonly int _scratchLength;
 
@@ -44,7 +47,13 @@ public sealed class PreparedAttachment
     {
         _attachment = attachment;
         _data = new AnchorageData(attachment, edition, options);
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2, Detailing.MostModes);
+        if (attachment.Earthquake is { Applies: true } design)
+        {
+            Earthquake.RequireComplete(design);
+            _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
+        }
+
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -58,23 +67,42 @@ public sealed class PreparedAttachment
     {
         ArgumentNullException.ThrowIfNull(loadCase);
         RequireUsable(loadCase);
-        return Prepare(loadCase, IsSustained(loadCase));
+        return Prepare(loadCase, WithOverstrength(loadCase, out EarthquakeShare share), share, IsSustained(loadCase));
+    }
+
+    /// <summary>The load case that is verified, and the earthquake's parts in the one that was given.</summary>
+    private LoadCase WithOverstrength(LoadCase loadCase, out EarthquakeShare share)
+    {
+        share = default;
+        if (loadCase.Earthquake is not { } part || _attachment.Earthquake is not { Applies: true } design)
+        {
+            return loadCase;
+        }
+
+        share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count);
+        return Earthquake.Amplified(loadCase, part, design, share);
     }
 
     /// <summary>Prepares a load case of a design that includes sustained tension, in this load case or another, or does not.</summary>
-    private PreparedActions Prepare(LoadCase loadCase, bool isSustainedDesign)
+    private PreparedActions Prepare(LoadCase loadCase, LoadCase verified, in EarthquakeShare share, bool isSustainedDesign)
     {
         double n = loadCase.N.In(_data.Edition.System);
         double sustained = loadCase.SustainedTension?.In(_data.Edition.System) ?? 0;
-        return PreparedActions.Of(loadCase, _data.Distribution, _data.Edition.System) with
+        return PreparedActions.Of(verified, _data.Distribution, _data.Edition.System) with
         {
             SustainedShare = sustained > 0 ? sustained / n : 0,
             IsSustainedDesign = isSustainedDesign,
+            Earthquake = share,
         };
     }
 
-    private static void RequireUsable(LoadCase loadCase)
+    private void RequireUsable(LoadCase loadCase)
     {
+        if (loadCase.Earthquake is not null && _attachment.Earthquake is null)
+        {
+            throw new InputException("earthquake", $"an earthquake part in load case \"{loadCase.Name}\"", "none, or an earthquake design of the attachment with its seismic design category");
+        }
+
         if (loadCase.Format != SafetyFormat.StrengthDesign)
         {
             throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "factored loads (strength design): the strengths of ACI 318 are design strengths");
@@ -103,7 +131,7 @@ public sealed class PreparedAttachment
             throw new InputException(nameof(results), $"{QuantityText.Format(results.Length)} places", $"at least {QuantityText.Format(ModeCapacity)} (ModeCapacity)");
         }
 
-        var progress = default(ModeProgress);
+        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension) };
         var writer = new ModeWriter<PlainNumber>(results, ref progress, _data.Edition.System, null);
         Run(actions, writer, default);
         return progress.Count;
@@ -146,7 +174,13 @@ public sealed class PreparedAttachment
         foreach (LoadCase loadCase in cases)
         {
             RequireUsable(loadCase);
-            PreparedActions actions = Prepare(loadCase, isSustainedDesign);
+            LoadCase verified = WithOverstrength(loadCase, out EarthquakeShare share);
+            PreparedActions actions = Prepare(loadCase, verified, share, isSustainedDesign);
+            if (!ReferenceEquals(verified, loadCase))
+            {
+                notices.Add(Remarks.OfOverstrength(verified, _attachment.Earthquake!));
+            }
+
             var trace = new ModeTrace(isShown(loadCase.Name));
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
@@ -162,7 +196,7 @@ public sealed class PreparedAttachment
             notices.AddRange(trace.Notices.Where(n => !notices.Contains(n)));
             if (isShown(loadCase.Name))
             {
-                distribution.Add(new(loadCase.Name, DistributionRecord.Of(_data, loadCase)));
+                distribution.Add(new(loadCase.Name, DistributionRecord.Of(_data, verified)));
             }
         }
 
@@ -170,6 +204,11 @@ public sealed class PreparedAttachment
         var progress = default(ModeProgress);
         var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
         Detailing.Write(_data, detailingWriter);
+        if (_underEarthquake is not null && Array.Exists(cases, c => c.Earthquake is not null))
+        {
+            EarthquakeDetailing.Write(_data, _attachment.Fastener, _attachment.Earthquake!, detailingWriter);
+        }
+
         AddModes(modes, results.AsSpan(0, progress.Count), detailing, null);
 
         return new AttachmentVerification(
@@ -183,7 +222,7 @@ public sealed class PreparedAttachment
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)
         where T : struct, IFormulaNumber<T>
     {
-        var progress = default(ModeProgress);
+        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension) };
         var writer = new ModeWriter<T>(results, ref progress, _data.Edition.System, trace);
         Run(actions, writer, perFastener);
         return progress.Count;
@@ -197,28 +236,34 @@ public sealed class PreparedAttachment
     private void Run<T>(in PreparedActions actions, in ModeWriter<T> writer, Span<double> perFastener)
         where T : struct, IFormulaNumber<T>
     {
-        int count = _data.Count;
+        AnchorageData data = Earthquake.Counts(Math.Max(actions.Earthquake.Tension, actions.Earthquake.Shear)) ? _underEarthquake! : _data;
+        int count = data.Count;
         double[]? rented = _scratchLength > MostOnStack ? ArrayPool<double>.Shared.Rent(_scratchLength) : null;
         Span<double> scratch = rented is null ? stackalloc double[_scratchLength] : rented;
         var memory = new Scratch(scratch);
         Span<double> tension = memory.Doubles(count);
         Span<double> shearX = memory.Doubles(count);
         Span<double> shearY = memory.Doubles(count);
-        _data.Distribution.Tensions(actions, tension);
-        _data.Distribution.Shears(actions, shearX, shearY);
+        data.Distribution.Tensions(actions, tension);
+        data.Distribution.Shears(actions, shearX, shearY);
         if (!perFastener.IsEmpty)
         {
             tension.CopyTo(perFastener);
             shearX.CopyTo(perFastener[count..]);
             shearY.CopyTo(perFastener[(2 * count)..]);
-            Remarks.OfForces(_data, tension, writer);
+            Remarks.OfForces(data, tension, writer);
         }
 
         var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
-        HighestRatio tensionRatio = TensionModes.Write(_data, tension, sustained, writer, memory.Rest);
-        HighestRatio shearRatio = ShearModes.Write(_data, shearX, shearY, sustained, writer, memory.Rest);
-        Interaction.Write(_data, tensionRatio, shearRatio, writer);
-        if (_data.IsStandOff)
+        HighestRatio tensionRatio = TensionModes.Write(data, tension, sustained, writer, memory.Rest);
+        HighestRatio shearRatio = ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
+        if (actions.Earthquake.IsPresent)
+        {
+            Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
+        }
+
+        Interaction.Write(data, tensionRatio, shearRatio, writer);
+        if (data.IsStandOff)
         {
             StandOff.Write(tension, writer);
         }
@@ -227,6 +272,17 @@ public sealed class PreparedAttachment
         {
             ArrayPool<double>.Shared.Return(rented);
         }
+    }
+
+    private static double Largest(ReadOnlySpan<double> forces)
+    {
+        double largest = 0;
+        foreach (double force in forces)
+        {
+            largest = Math.Max(largest, force);
+        }
+
+        return largest;
     }
 
     private static void RequireNamesApart(LoadCase[] cases)

@@ -15,7 +15,7 @@ internal sealed class ProductData
     private string? _pulloutGap;
 
     /// <exception cref="InputException">Data that cannot be true together, all of them in one error.</exception>
-    public ProductData(PostInstalledFastener fastener, ConcreteMember member, Aci318Edition edition)
+    public ProductData(PostInstalledFastener fastener, ConcreteMember member, Aci318Edition edition, bool isEarthquake)
     {
         MeasurementSystem system = edition.System;
         ProductQualification given = fastener.ProductQualification;
@@ -57,6 +57,11 @@ internal sealed class ProductData
             case AdhesiveFastener adhesive:
                 TakeBond(adhesive, member.IsCracked, edition);
                 break;
+        }
+
+        if (isEarthquake)
+        {
+            TakeEarthquake(given.Seismic, system);
         }
 
         string? categoryGap = given.Category is null ? "The category of the product is not known: give category (17.5.3)." : null;
@@ -105,7 +110,7 @@ internal sealed class ProductData
     };
 
     /// <summary>V_sa by tests; null: by the formula.</summary>
-    public double? SteelShear { get; }
+    public double? SteelShear { get; private set; }
 
     /// <summary>Whether the report calls the steel ductile; null: as the steel.</summary>
     public bool? IsDuctile { get; }
@@ -162,6 +167,12 @@ internal sealed class ProductData
 
     /// <summary>Why bond has no nominal strength, and so pryout neither; null where it has.</summary>
     public string? BondGap { get; private set; }
+
+    /// <summary>Why the steel has no strength in shear; null where it has.</summary>
+    public string? SteelShearGap { get; private set; }
+
+    /// <summary>Factor of the table of minimum bond stresses for earthquake; 1 without (Table 17.6.5.2.5).</summary>
+    public double EarthquakeBondFactor { get; private set; } = 1;
 
     /// <summary>Data without a default that were not given, by their names in an input.</summary>
     public IReadOnlyList<string> Missing => _missing;
@@ -246,5 +257,42 @@ internal sealed class ProductData
             : Limit.IsBelow(hef, 4 * da) ? "h_ef is less than 4 d_a (17.3.3)."
             : Limit.IsBelow(20 * da, hef) ? "h_ef is more than 20 d_a (17.3.3)."
             : null;
+    }
+
+    /// <summary>
+    /// What the product was shown to hold under earthquake takes the place of what it holds otherwise; a datum that its report does not state is not known. Without any, 17.10.3 is not met and
+    /// the values stay.
+    /// </summary>
+    private void TakeEarthquake(SeismicQualification? given, MeasurementSystem system)
+    {
+        if (MinimumBond is not null)
+        {
+            // Table 17.6.5.2.5: 0.8 for cracked, 0.4 for uncracked concrete.
+            EarthquakeBondFactor = BondStress == BondStressCracked ? 0.8 : 0.4;
+        }
+
+        if (given is null)
+        {
+            return;
+        }
+
+        SteelShear = given.SteelShear?.In(system);
+        SteelShearGap = SteelShear is null ? NotStated("seismic.steelShear", "V_sa") : null;
+        if (IsAdhesive && MinimumBond is null)
+        {
+            BondStress = BondStressCracked = given.BondStress?.In(system) ?? double.NaN;
+            BondGap ??= double.IsNaN(BondStress) ? NotStated("seismic.bondStress", "The bond stress") : null;
+        }
+        else if (!IsAdhesive && !PulloutDoesNotGovern)
+        {
+            Pullout = given.Pullout?.In(system) ?? double.NaN;
+            _pulloutGap = double.IsNaN(Pullout) ? NotStated("seismic.pullout", "N_p") : null;
+        }
+    }
+
+    private string NotStated(string name, string symbol)
+    {
+        _missing.Add(name);
+        return $"{symbol} under earthquake is known from tests alone (17.10.3): give {name}.";
     }
 }

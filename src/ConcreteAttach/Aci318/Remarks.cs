@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
@@ -87,11 +88,11 @@ internal static class Remarks
         }
 
         yield return "Post-installed fasteners: install and inspect by the printed instructions of the maker and by 26.7 and 26.13; the strengths hold for nothing else.";
-        if (product.Fastener.ProductQualification.Seismic is not null)
-        {
-            yield return "Earthquake (17.10) is not checked: the data of the product for it are kept, not used.";
-        }
     }
+
+    /// <summary>Says with which forces a load case was verified where its earthquake part counts Ω_0 times.</summary>
+    public static string OfOverstrength(LoadCase verified, EarthquakeDesign design) =>
+        $"Load case {verified.Name} is verified with its earthquake part {QuantityText.Format(design.Overstrength!.Value)} times (Ω_0): N {QuantityText.Format(verified.N)}, V_x {QuantityText.Format(verified.Vx)}, V_y {QuantityText.Format(verified.Vy)}, M_x {QuantityText.Format(verified.Mx)}, M_y {QuantityText.Format(verified.My)}, M_z {QuantityText.Format(verified.Mz)}.";
 
     /// <summary>What is taken for a post-installed product: the defaults of the standard where the product has no datum of its own.</summary>
     private static IEnumerable<string> OfProduct(AnchorageData data, ProductData product)

@@ -59,6 +59,12 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
+        if (data.Product?.SteelShearGap is { } gap)
+        {
+            writer.WriteGap(mode, shears.HasDemand, gap);
+            return;
+        }
+
         if (double.IsNaN(data.ShearArea) && data.Product?.SteelShear is null)
         {
             writer.WriteGap(mode, shears.HasDemand, "The shear area is not known: give thread, tensileArea or shearArea.");

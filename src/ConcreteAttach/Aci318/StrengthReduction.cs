@@ -46,6 +46,11 @@ internal static class StrengthReduction
         where T : struct, IFormulaNumber<T> =>
         sheet.Factor("phi_s", 0.55 * ConcreteTension(sheet, data), "17.5.2.2");
 
+    /// <summary>0.75 φ of what the concrete holds in tension under earthquake (17.10.5.4).</summary>
+    public static T Earthquake<T>(Sheet<T> sheet, T phi)
+        where T : struct, IFormulaNumber<T> =>
+        sheet.Factor("phi_e", 0.75 * phi, "17.10.5.4, earthquake");
+
     /// <summary>Table 17.5.3(a): steel in shear.</summary>
     public static T SteelShear<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>

@@ -70,6 +70,9 @@ public sealed record LoadCase
     /// <summary>The part of <see cref="N"/> that stays on the attachment; null for none. Counts for adhesive fasteners.</summary>
     public Force? SustainedTension { get; init => field = value is { } force ? Require.Finite("sustainedTension", force) : null; }
 
+    /// <summary>The part of the forces that is the horizontal effect of the earthquake; null for none. Asks for an <see cref="Attached.Attachment.Earthquake"/>.</summary>
+    public EarthquakeActions? Earthquake { get; init; }
+
     /// <summary>The safety format of these forces; strength design (factored) by default.</summary>
     public SafetyFormat Format { get; init; }
 

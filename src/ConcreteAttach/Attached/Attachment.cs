@@ -21,4 +21,7 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
 
     /// <summary>The plate that joins the fasteners; null: forces reach them by elastic theory without contact.</summary>
     public BasePlate? Plate { get; init; }
+
+    /// <summary>What the design for earthquake goes by; null: no load case has an earthquake part.</summary>
+    public EarthquakeDesign? Earthquake { get; init; }
 }

@@ -81,6 +81,7 @@ internal static class SymbolText
         "psi" => "ψ",
         "phi" => "φ",
         "lambda" => "λ",
+        "Omega" => "Ω",
         "tau" => "τ",
         "beta" => "β",
         "theta" => "θ",

@@ -37,11 +37,21 @@ public readonly struct PreparedActions
     /// <summary>Whether the design of which this load case is one includes sustained tension.</summary>
     internal bool IsSustainedDesign { get; init; }
 
+    /// <summary>The earthquake's parts of the forces on the fasteners.</summary>
+    internal EarthquakeShare Earthquake { get; init; }
+
     /// <summary>The same actions times a factor.</summary>
     /// <param name="factor">Factor on all forces and moments; any finite number.</param>
     /// <exception cref="InputException">The factor is not finite.</exception>
     public PreparedActions Scaled(double factor) => double.IsFinite(factor)
-        ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz) { SustainedShare = factor > 0 ? SustainedShare : 0, IsSustainedDesign = IsSustainedDesign }
+        ? new(factor * N, factor * Vx, factor * Vy, factor * Mx, factor * My, factor * Mz) 
+        {
+            SustainedShare = factor > 0 ? SustainedShare : 0,
+            IsSustainedDesign = IsSustainedDesign,
+
+            // Turned about, other fasteners are in tension: then the part is not known, and counts.
+            Earthquake = factor > 0 || !Earthquake.IsPresent ? Earthquake : Earthquake with { Tension = double.PositiveInfinity },
+        }
         : throw new InputException(nameof(factor), QuantityText.Format(factor), "a finite number");
 
     /// <summary>Moves the actions from where they act to the centroid, and for torsion to the shear centre: M + r × F.</summary>
@@ -74,3 +84,9 @@ public readonly struct PreparedActions
         return actions;
     }
 }
+
+/// <summary>The largest parts, over the fasteners, that the earthquake has in their tension and in their shear.</summary>
+/// <param name="Tension">Part of the tension; 0 without tension.</param>
+/// <param name="Shear">Part of the shear; 0 without shear.</param>
+/// <param name="IsPresent">Whether the load case states an earthquake part that a design goes by.</param>
+internal readonly record struct EarthquakeShare(double Tension, double Shear, bool IsPresent);

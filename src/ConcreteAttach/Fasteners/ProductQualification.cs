@@ -65,7 +65,7 @@ public abstract record ProductQualification
     /// <exception cref="InputException">Not greater than 0, or not finite.</exception>
     public Length? HoleDepth { get; init => field = Positive("holeDepth", value); }
 
-    /// <summary>Values for earthquake; null: not known. Stored for the rules of ACI 318-19 17.10, which are not there yet.</summary>
+    /// <summary>Values for earthquake; null: not known. Under earthquake they take the place of the others (ACI 318-19 17.10.3).</summary>
     public SeismicQualification? Seismic { get; init; }
 
     /// <summary>The data that are stated, but for pullout, bond and earthquake.</summary>
@@ -124,10 +124,10 @@ public sealed record BreakoutCoefficient
         value is null or (> 0 and < double.PositiveInfinity) ? value : throw new InputException(parameter, QuantityText.Format(value.Value), "greater than 0");
 }
 
-/// <summary>What tests under simulated earthquake have shown of a product. The library stores it; the rules of ACI 318-19 17.10 are not there yet.</summary>
+/// <summary>What tests under simulated earthquake have shown of a product (ACI 318-19 17.10.3). Stated at all, it says that the product is qualified for earthquake.</summary>
 public sealed record SeismicQualification
 {
-    /// <summary>N_p of one fastener in cracked concrete; null: not stated, or not for this kind.</summary>
+    /// <summary>N_p of one fastener in cracked concrete, at the concrete strength of the other N_p; null: not stated, or not for this kind.</summary>
     /// <exception cref="InputException">Not greater than 0, or not finite.</exception>
     public Force? Pullout { get; init => field = value is { } force ? Require.Positive("pullout", force) : null; }
 

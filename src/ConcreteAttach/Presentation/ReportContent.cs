@@ -225,6 +225,12 @@ internal static class ReportContent
             inputs.AddRange(OfProduct(product));
         }
 
+        if (verification.Attachment.Earthquake is { } earthquake)
+        {
+            inputs.Add($"Earthquake: {earthquake}.");
+            inputs.AddRange(verification.LoadCases.Where(l => l.Earthquake is not null).Select(l => $"Earthquake part of {l.Name}: {l.Earthquake}."));
+        }
+
         return inputs;
     }
 
@@ -255,7 +261,7 @@ internal static class ReportContent
 
         if (fastener.ProductQualification.Seismic is { } seismic)
         {
-            yield return $"For earthquake, not used yet: {seismic}.";
+            yield return $"Data of the product for earthquake: {seismic}.";
         }
     }
 

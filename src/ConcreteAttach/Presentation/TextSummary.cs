@@ -124,6 +124,7 @@ public static class TextSummary
                 'ψ' => ascii.Append("psi"),
                 'φ' => ascii.Append("phi"),
                 'λ' => ascii.Append("lambda"),
+                'Ω' => ascii.Append("Omega"),
                 'τ' => ascii.Append("tau"),
                 'β' => ascii.Append("beta"),
                 'θ' => ascii.Append("theta"),

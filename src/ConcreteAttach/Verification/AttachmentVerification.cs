@@ -132,7 +132,7 @@ internal static class LoadFactors
     /// <summary>min(1 / largest ratio, 1.2 / (largest tension ratio + largest shear ratio)) over the load cases.</summary>
     public static double? Of(ImmutableArray<FailureMode> modes, Verdict verdict)
     {
-        if (modes.Any(m => m.Status == ModeStatus.NotCovered || (FailureModeIds.IsDetailing(m.Kind) && m.Status == ModeStatus.NotSatisfied)))
+        if (modes.Any(m => m.Status == ModeStatus.NotCovered || ((FailureModeIds.IsDetailing(m.Kind) || m.Kind == FailureModeKind.EarthquakeTension) && m.Status == ModeStatus.NotSatisfied)))
         {
             return null;
         }

@@ -44,6 +44,12 @@ public enum FailureModeKind
     /// <summary>Compression on fasteners under a plate that stands off the concrete.</summary>
     StandOffCompression,
 
+    /// <summary>Which option of 17.10.5.3 stands behind earthquake tension, and whether it is open.</summary>
+    EarthquakeTension,
+
+    /// <summary>Which option of 17.10.6.3 stands behind earthquake shear.</summary>
+    EarthquakeShear,
+
     /// <summary>Least spacing of the fasteners.</summary>
     Spacing,
 
@@ -67,6 +73,24 @@ public enum FailureModeKind
 
     /// <summary>Minimum bond stress of a table: strength of the concrete.</summary>
     BondStrength,
+
+    /// <summary>Earthquake: no plastic hinge where the fasteners stand.</summary>
+    EarthquakeHinge,
+
+    /// <summary>Earthquake: post-installed fasteners are qualified for it.</summary>
+    EarthquakeQualification,
+
+    /// <summary>Earthquake, ductile steel: the steel counts as ductile.</summary>
+    EarthquakeSteel,
+
+    /// <summary>Earthquake, ductile steel: the length that can stretch.</summary>
+    EarthquakeStretch,
+
+    /// <summary>Earthquake, ductile steel: no buckling where the load reverses.</summary>
+    EarthquakeBuckling,
+
+    /// <summary>Earthquake, ductile steel: the threads do not break before the shank yields.</summary>
+    EarthquakeThreads,
 }
 
 /// <summary>The stable ids of failure modes.</summary>
@@ -97,6 +121,14 @@ internal static class FailureModeIds
             FailureModeKind.BondTemperature => "detailing/bond/temperature",
             FailureModeKind.BondMoisture => "detailing/bond/moisture",
             FailureModeKind.BondDrilling => "detailing/bond/drilling",
+            FailureModeKind.EarthquakeTension => "earthquake/tension",
+            FailureModeKind.EarthquakeShear => "earthquake/shear",
+            FailureModeKind.EarthquakeHinge => "detailing/earthquake/hinge",
+            FailureModeKind.EarthquakeQualification => "detailing/earthquake/qualification",
+            FailureModeKind.EarthquakeSteel => "detailing/earthquake/steel",
+            FailureModeKind.EarthquakeStretch => "detailing/earthquake/stretch",
+            FailureModeKind.EarthquakeBuckling => "detailing/earthquake/buckling",
+            FailureModeKind.EarthquakeThreads => "detailing/earthquake/threads",
             _ => "detailing/bond/strength",
         };
         return side == ConcreteSide.None ? path : $"{path}/{side.Name()}";
@@ -128,12 +160,23 @@ internal static class FailureModeIds
             FailureModeKind.BondTemperature => "Minimum bond stress: temperature",
             FailureModeKind.BondMoisture => "Minimum bond stress: moisture",
             FailureModeKind.BondDrilling => "Minimum bond stress: drilling",
+            FailureModeKind.EarthquakeTension => "Earthquake tension",
+            FailureModeKind.EarthquakeShear => "Earthquake shear",
+            FailureModeKind.EarthquakeHinge => "Earthquake: plastic hinges",
+            FailureModeKind.EarthquakeQualification => "Earthquake: qualification of the product",
+            FailureModeKind.EarthquakeSteel => "Ductile steel for earthquake: the steel",
+            FailureModeKind.EarthquakeStretch => "Ductile steel for earthquake: stretch length",
+            FailureModeKind.EarthquakeBuckling => "Ductile steel for earthquake: buckling",
+            FailureModeKind.EarthquakeThreads => "Ductile steel for earthquake: threads",
             _ => "Minimum bond stress: strength of the concrete",
         };
     }
 
     /// <summary>True for the modes in tension that take part in the interaction with shear.</summary>
     public static bool IsTension(FailureModeKind kind) => kind <= FailureModeKind.Bond;
+
+    /// <summary>True for the modes in tension that the concrete decides: those that earthquake lowers (17.10.5.4), and that steel has to be weaker than to be ductile.</summary>
+    public static bool IsConcreteTension(FailureModeKind kind) => kind is >= FailureModeKind.ConcreteBreakoutTension and <= FailureModeKind.Bond;
 
     /// <summary>True for the modes in shear.</summary>
     public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;

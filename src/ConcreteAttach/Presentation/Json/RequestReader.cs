@@ -55,15 +55,16 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
-        ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"));
+        EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
+        ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
     }
 
     private static Aci318Edition Edition(InputObject root)
@@ -126,17 +127,17 @@ internal static class RequestReader
         return root.Value.Guard(() => FastenerLayout.Points(places.ConvertAll(PlateReader.Position)));
     }
 
-    private static ImmutableArray<LoadCase> LoadCases(InputValue value)
+    private static ImmutableArray<LoadCase> LoadCases(InputValue value, EarthquakeDesign? earthquake)
     {
         const string Form = "an array of load cases, at least one";
         List<InputValue> items = value.Items(Form);
-        return items.Count > 0 ? [.. items.Select(LoadCase)] : throw new InputException(value.Path, "no load case", Form);
+        return items.Count > 0 ? [.. items.Select(item => LoadCase(item, earthquake))] : throw new InputException(value.Path, "no load case", Form);
     }
 
-    private static LoadCase LoadCase(InputValue value)
+    private static LoadCase LoadCase(InputValue value, EarthquakeDesign? earthquake)
     {
         InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension"]);
+        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake"]);
         LoadCase loadCase = value.Guard(() => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
         {
             N = fields.Optional("N")?.Force() ?? default,
@@ -147,6 +148,7 @@ internal static class RequestReader
             Mz = fields.Optional("Mz")?.Moment() ?? default,
             At = fields.Optional("at") is { } at ? PlateReader.Position(at) : default,
             SustainedTension = fields.Optional("sustainedTension")?.Force(),
+            Earthquake = fields.Optional("earthquake") is { } part ? EarthquakeReader.Part(part, earthquake) : null,
         });
         return IsPart(loadCase.SustainedTension, loadCase.N)
             ? loadCase

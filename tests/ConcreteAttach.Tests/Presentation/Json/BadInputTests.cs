@@ -32,6 +32,18 @@ public sealed class BadInputTests
         { "/options/deep", "true", null, "true", "revert, extend", true },
         { "/options/seismic", "true", null, "an unknown field", "closeEdges, area, deep", true },
 
+        // Earthquake.
+        { "/earthquake", "true", null, "true", "an object", true },
+        { "/earthquake", "{}", "/earthquake/category", "nothing", "A, B, C, D, E, F", true },
+        { "/earthquake", """{"category":"G"}""", "/earthquake/category", "G", "A, B, C, D, E, F", true },
+        { "/earthquake", """{"category":"D","omega":2}""", "/earthquake/omega", "an unknown field", "category", true },
+        { "/earthquake", """{"category":"D","tension":"ductile"}""", "/earthquake/tension", "ductile", "ductile steel", true },
+        { "/earthquake", """{"category":"D","shear":"ductile steel"}""", "/earthquake/shear", "ductile steel", "overstrength", true },
+        { "/earthquake", """{"category":"D","overstrength":0.9}""", "/earthquake/overstrength", "0.9", "1 or more", true },
+        { "/earthquake", """{"category":"D","tension":"overstrength"}""", "/earthquake/overstrength", "nothing", "1 or more", false },
+        { "/earthquake", """{"category":"D","stretchLength":"0 in"}""", "/earthquake/stretchLength", "0 in", "greater than 0", false },
+        { "/loadCases/0/earthquake", """{"N":"1 kip"}""", null, "an object", "none, or an object earthquake", false },
+
         // The concrete.
         { "/concrete", null, null, "nothing", "an object", true },
         { "/concrete", "null", null, "null", "an object", true },

@@ -13,6 +13,7 @@ public sealed class CommandLineTests
     [InlineData("anchor-bolt-row.json", 1)]
     [InlineData("hooked-bolt.json", 2)]
     [InlineData("stud-plate.json", 0)]
+    [InlineData("hold-down-rod.json", 0)]
     public void Exit_code_is_the_verdict(string sample, int code)
     {
         foreach (string format in new[] { "summary", "text", "markdown", "html", "json" })
@@ -99,6 +100,7 @@ public sealed class CommandLineTests
     [InlineData("anchor-bolt-row.json")]
     [InlineData("hooked-bolt.json")]
     [InlineData("stud-plate.json")]
+    [InlineData("hold-down-rod.json")]
     public void A_summary_has_a_bar_for_each_mode_in_80_columns(string sample)
     {
         string[] arguments = ["verify", Repository.Sample(sample), "--format", "summary"];

@@ -64,6 +64,12 @@ internal sealed class RandomInputs(int seed)
             loadCases.Add(LoadCase($"case {i.ToString(CultureInfo.InvariantCulture)}", places));
         }
 
+        JsonObject? earthquake = null;
+        if (_random.Next(3) == 0)
+        {
+            earthquake = Earthquake(loadCases);
+        }
+
         return new JsonObject
         {
             ["schema"] = "concreteattach/1",
@@ -73,9 +79,32 @@ internal sealed class RandomInputs(int seed)
             ["concrete"] = concrete,
             ["fastener"] = fastener,
             ["positions"] = new JsonArray([.. places.Select(p => Place(p, places.Length < 4))]),
+            ["earthquake"] = earthquake,
             ["loadCases"] = loadCases,
             ["options"] = new JsonObject { ["closeEdges"] = One("group", "all fasteners"), ["area"] = One("union", "bounding"), ["deep"] = One("revert", "extend") },
         }.ToJsonString();
+    }
+
+    /// <summary>A design for earthquake, and a part of the first load case that is the earthquake's.</summary>
+    private JsonObject Earthquake(JsonArray loadCases)
+    {
+        JsonObject first = loadCases[0]!.AsObject();
+        var part = new JsonObject();
+        foreach (string component in new[] { "N", "Vx", "Vy", "Mx", "My", "Mz" })
+        {
+            if (first[component] is { } whole && Coin)
+            {
+                part[component] = whole.DeepClone();
+            }
+        }
+
+        first["earthquake"] = part;
+        return new JsonObject
+        {
+            ["category"] = One("A", "C", "D", "F"), ["tension"] = One("ductile steel", "yielding attachment", "non-yielding attachment", "overstrength", null),
+            ["shear"] = One("yielding attachment", "non-yielding attachment", "overstrength", null), ["overstrength"] = 2.5, ["keptFromBuckling"] = Coin, ["plasticHinge"] = _random.Next(9) == 0,
+            ["stretchLength"] = Coin ? Length(Between(2, 10)) : null, ["threads"] = One("part of the length", "whole length", "upset ends", null), ["staysUncracked"] = Coin,
+        };
     }
 
     private JsonObject Qualification(string kind, double diameter, double embedment, double kc)
