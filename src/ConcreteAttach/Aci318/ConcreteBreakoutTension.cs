@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
@@ -70,6 +71,11 @@ internal static class ConcreteBreakoutTension
         where T : struct, IFormulaNumber<T>
     {
         double reach = 1.5 * hef.Value;
+        if (data.Outline is { } outline)
+        {
+            return ProjectedAreaIn(outline, sheet, data, group, hef);
+        }
+
         // One square is a rectangle wherever it is cut; of several it has to be found out.
         Projection projection = group.Count == 1 ? default : Geometry.ProjectedArea.Project(group.X, group.Y, group.Extent, reach, data.Concrete, scratch);
         bool isRectangle = group.Count == 1 || projection.IsRectangle;
@@ -79,8 +85,38 @@ internal static class ConcreteBreakoutTension
             return sheet.Given("A_Nc", projection.Area, Dimension.Area, "17.6.2.1.1, union of the squares about the fasteners, from the drawing");
         }
 
-        T width = Extent(sheet, hef, group.Extent.Left - data.Concrete.Left, group.Extent.Width, data.Concrete.Right - group.Extent.Right, "c_-x", "s_x", "c_+x");
-        T height = Extent(sheet, hef, group.Extent.Bottom - data.Concrete.Bottom, group.Extent.Height, data.Concrete.Top - group.Extent.Top, "c_-y", "s_y", "c_+y");
+        return RectangularArea(sheet, group, hef, data.Concrete, isBounding);
+    }
+
+    /// <summary>A_Nc in an outline: what the squares reach of the concrete that their fasteners see.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // outlines are rare: they cost the common path nothing
+    private static T ProjectedAreaIn<T>(FastenersInOutline outline, Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T hef)
+        where T : struct, IFormulaNumber<T>
+    {
+        double reach = 1.5 * hef.Value;
+        Projection projection = outline.Project(group.Members, reach);
+        bool isBounding = !projection.IsRectangle && data.Options.Area == AreaReading.Bounding;
+        if (!projection.IsRectangle && !isBounding)
+        {
+            return sheet.Given("A_Nc", projection.Area, Dimension.Area, "17.6.2.1.1, what the squares about the fasteners reach of the outline, from the drawing");
+        }
+
+        // Where the area ends at 1.5 h_ef there is no edge.
+        ref readonly Rectangle extent = ref group.Extent;
+        (double left, double right, double bottom, double top) = projection.Bounds;
+        var edges = new Rectangle(
+            Limit.IsBelow(extent.Left - left, reach) ? left : double.NegativeInfinity,
+            Limit.IsBelow(right - extent.Right, reach) ? right : double.PositiveInfinity,
+            Limit.IsBelow(extent.Bottom - bottom, reach) ? bottom : double.NegativeInfinity,
+            Limit.IsBelow(top - extent.Top, reach) ? top : double.PositiveInfinity);
+        return RectangularArea(sheet, group, hef, edges, isBounding);
+    }
+
+    private static T RectangularArea<T>(Sheet<T> sheet, in BreakoutGroup group, T hef, in Rectangle concrete, bool isBounding)
+        where T : struct, IFormulaNumber<T>
+    {
+        T width = Extent(sheet, hef, group.Extent.Left - concrete.Left, group.Extent.Width, concrete.Right - group.Extent.Right, "c_-x", "s_x", "c_+x");
+        T height = Extent(sheet, hef, group.Extent.Bottom - concrete.Bottom, group.Extent.Height, concrete.Top - group.Extent.Top, "c_-y", "s_y", "c_+y");
         double ceiling = group.Count * 9 * hef.Value * hef.Value;
         if (isBounding && width.Value * height.Value > ceiling)
         {

@@ -44,7 +44,7 @@ public sealed class PreparedAttachment
     {
         _attachment = attachment;
         _data = new AnchorageData(attachment, edition, options);
-        ModeCapacity = TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2;
+        ModeCapacity = TensionModes.MostModes(_data.Count, _data.Edges.Length) + ShearModes.MostModes(_data.Count, _data.Edges.Length) + 2;
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 

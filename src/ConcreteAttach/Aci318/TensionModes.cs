@@ -16,8 +16,8 @@ internal static class TensionModes
         (6 * count) + (5 * Scratch.LengthOfInts(count + 1))
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
-    /// <summary>Most modes that <paramref name="count"/> fasteners can give.</summary>
-    public static int MostModes(int count) => 2 + count + (4 * count);
+    /// <summary>Most modes that <paramref name="count"/> fasteners before a number of <paramref name="edges"/> can give.</summary>
+    public static int MostModes(int count, int edges) => 2 + count + Math.Max(1, edges * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
@@ -69,7 +69,9 @@ internal static class TensionModes
 
         var memory = new Scratch(free);
         Span<int> groupOf = memory.Ints(fasteners.Count);
-        int groups = fasteners.Count == 1 ? 1 : InfluenceGroups.Find(fasteners.X, fasteners.Y, 3 * data.Embedment, groupOf, memory.Rest);
+        int groups = fasteners.Count == 1 ? 1
+            : data.Influence is { } influence ? influence.Find(fasteners.Members, groupOf)
+            : InfluenceGroups.Find(fasteners.X, fasteners.Y, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)
         {
             BreakoutOf(data, mode, fasteners, writer, memory.Rest);
@@ -112,7 +114,7 @@ internal static class TensionModes
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
-        var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
+        var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
@@ -212,7 +214,7 @@ internal static class TensionModes
                 break;
             }
 
-            int parts = Parts.Find(edge.Places, inRow, 6 * edgeDistance, partStarts);
+            int parts = Parts.Find(edge.Places, edge.ToHigh, inRow, 6 * edgeDistance, partStarts);
             for (int rank = 0; rank < parts; rank++)
             {
                 // Parts are numbered by their lowest fastener, not by their place along the edge.
@@ -224,7 +226,7 @@ internal static class TensionModes
                 }
 
                 double first = edge.Places[part[0]];
-                double corner = part.Length > 1 ? double.PositiveInfinity : edge.ToNearestSide(first);
+                double corner = part.Length > 1 ? double.PositiveInfinity : edge.ToNearestSide(part[0]);
                 var blowout = new BlowoutPart(part.Length, edgeDistance, corner, edge.Places[part[^1]] - first);
                 if (writer.IsTracing)
                 {
