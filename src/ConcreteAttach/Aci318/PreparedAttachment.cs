@@ -44,7 +44,8 @@ public sealed class PreparedAttachment
     {
         _attachment = attachment;
         _data = new AnchorageData(attachment, edition, options);
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2, Detailing.MostModes);
+        int edges = _data.Edges.Length;
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2, Detailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
