@@ -4,7 +4,10 @@ using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Distribution;
+using ConcreteAttach.Geometry;
+using ConcreteAttach.Materials;
 using ConcreteAttach.Verification;
+using UnitsNet;
 
 namespace ConcreteAttach.Benchmarks;
 
@@ -41,7 +44,52 @@ public class EvaluateBenchmarks
     public int Evaluate() => _prepared.Evaluate(_actions, _results);
 }
 
-/// <summary>The same for the modes in tension alone, with the forces that they need.</summary>
+/// <summary>
+/// One group of four in a corner: the member given by its edges, and the same member with its far corner cut off, which makes an outline of it. What is near the
+/// fasteners is the same, and so are all strengths that both have.
+/// </summary>
+[MemoryDiagnoser]
+public class OutlinedGroupBenchmarks
+{
+    private readonly PreparedAttachment[] _prepared = new PreparedAttachment[2];
+    private readonly PreparedActions[] _actions = new PreparedActions[2];
+    private ModeResult[] _results = [];
+
+    [GlobalSetup]
+    public void Setup()
+    {
+        (Attachment attachment, LoadCase loadCase) = SampleAttachments.Find("4 bolts, 2 edges, biaxial moment");
+        EdgeDistances near = attachment.Concrete.Edges;
+        Length far = Length.FromInches(100);
+        Length cut = Length.FromInches(-90);
+        var member = attachment.Concrete with { Edges = near with { MinusX = far, MinusY = far } };
+        var outline = SurfaceOutline.Polygon(
+            new(cut, -far), new(near.PlusX!.Value, -far), new(near.PlusX.Value, near.PlusY!.Value), new(-far, near.PlusY.Value), new(-far, cut));
+        ConcreteMember[] members = [member, member with { Edges = EdgeDistances.None, Outline = outline }];
+        for (int i = 0; i < members.Length; i++)
+        {
+            _prepared[i] = new Aci318Method(Aci318Edition.InchPound2019).Prepare(new Attachment(members[i], attachment.Fastener, attachment.Layout));
+            _actions[i] = _prepared[i].Prepare(loadCase);
+        }
+
+        _results = new ModeResult[_prepared.Max(p => p.ModeCapacity)];
+        _ = _prepared[0].Evaluate(_actions[0], _results);
+        double[] strengths = [.. _results.Where(r => r.Kind == FailureModeKind.ConcreteBreakoutTension).Select(r => r.NominalValue)];
+        _ = _prepared[1].Evaluate(_actions[1], _results);
+        if (!_results.Where(r => r.Kind == FailureModeKind.ConcreteBreakoutTension).Zip(strengths).All(p => Math.Abs(p.First.NominalValue - p.Second) <= 1e-9 * p.Second))
+        {
+            throw new InvalidOperationException("The outline has another strength in tension than the edges.");
+        }
+    }
+
+    [Benchmark(Baseline = true)]
+    public int Edges() => _prepared[0].Evaluate(_actions[0], _results);
+
+    [Benchmark]
+    public int Outlined() => _prepared[1].Evaluate(_actions[1], _results);
+}
+
+/// <summary>The library against hand-written code for the modes in tension alone, with the forces that they need.</summary>
 [MemoryDiagnoser]
 public class TensionBenchmarks
 {

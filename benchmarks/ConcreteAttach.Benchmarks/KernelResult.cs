@@ -6,7 +6,7 @@ namespace ConcreteAttach.Benchmarks;
 /// <summary>One failure mode in plain numbers.</summary>
 internal readonly struct KernelResult
 {
-    public KernelResult(FailureModeKind kind, double nominal, double factor, double demand, ConcreteSide side = ConcreteSide.None, int number = 1)
+    public KernelResult(FailureModeKind kind, double nominal, double factor, double demand, ConcreteSide side = default, int number = 1)
     {
         Kind = kind;
         Side = side;
@@ -49,5 +49,5 @@ internal readonly struct KernelResult
         new(kind, ratio > 1 + 1e-9 ? ModeStatus.NotSatisfied : isKnown ? ModeStatus.Satisfied : ModeStatus.NotCovered, ConcreteSide.None, ratio);
 
     /// <summary>A mode without numbers.</summary>
-    public static KernelResult Without(FailureModeKind kind, ModeStatus status, ConcreteSide side = ConcreteSide.None) => new(kind, status, side);
+    public static KernelResult Without(FailureModeKind kind, ModeStatus status, ConcreteSide side = default) => new(kind, status, side);
 }

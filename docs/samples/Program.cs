@@ -8,6 +8,7 @@ FirstVerification.Run();
 var fragments = new Fragments(Path.Combine(Repository.Root, "artifacts", "docs"));
 CommonParts.Write(fragments);
 ModePages.Write(fragments);
+GeometryPage.Write(fragments);
 WorkedExamples.Write(fragments);
 TwoEditions.Write(fragments);
 CommandLinePage.Write(fragments);

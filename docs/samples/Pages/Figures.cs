@@ -18,6 +18,8 @@ internal static class Figures
         Set(folder, "boathouse", "Column base in a corner (invented)", BoathouseColumn.Verify());
         Set(folder, "stem-wall", "Rods in an old stem wall (invented)", StemWallRetrofit.Verify());
         Set(folder, "ledger", "Ledger with screws (invented)", LedgerScrews.Verify());
+        Set(folder, "slab-corner", "Bolt at a skew corner of a slab (invented)", OutlineExamples.SlabCorner());
+        Set(folder, "wall-opening", "Bolt beside an opening of a wall (invented)", OutlineExamples.WallOpening());
         foreach (string file in Directory.EnumerateFiles(Repository.Sample(""), "*.json").Order(StringComparer.Ordinal))
         {
             VerificationRequest request = VerificationJson.Read(File.ReadAllBytes(file));

@@ -48,7 +48,7 @@ internal static class ModePages
     }
 
     /// <summary>Writes the sheet of a mode; of the load case that has one.</summary>
-    private static void Sheet(Fragments fragments, string name, AttachmentVerification verification, string id)
+    internal static void Sheet(Fragments fragments, string name, AttachmentVerification verification, string id)
     {
         FailureMode mode = verification.Modes.Single(m => m.Id == id && m.Sheet is not null);
         string fasteners = mode.Group.IsEmpty ? "" : $" Fastener{(mode.Group.Length == 1 ? "" : "s")} {string.Join(", ", mode.Group)}.";

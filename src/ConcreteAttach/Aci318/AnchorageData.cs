@@ -38,7 +38,7 @@ internal sealed class AnchorageData
         EdgeReinforcement = member.EdgeReinforcement;
         Thickness = member.Thickness.In(system);
         Cover = (member.Cover ?? ConcreteMember.DefaultCover).In(system);
-        _concrete = member.Edges.ToRectangle(system);
+        _concrete = member.ToRectangle(system, out Outline? outline);
 
         Fastener fastener = attachment.Fastener;
         Diameter = fastener.Diameter.In(system);
@@ -68,15 +68,26 @@ internal sealed class AnchorageData
 
         X = [.. attachment.Layout.Positions.Select(p => p.X.In(system))];
         Y = [.. attachment.Layout.Positions.Select(p => p.Y.In(system))];
-        RequireInside(attachment, _concrete, X, Y);
+        if (outline is null)
+        {
+            RequireInside(attachment, _concrete, X, Y);
+        }
+        else
+        {
+            RequireInside(attachment, outline, X, Y);
+            Outline = new(outline, X, Y);
+            Influence = new(Outline, 1.5 * Embedment);
+        }
+
         RequireApart(X, Y, system);
         Plate = attachment.Plate is { } plate ? new PlateData(plate, X.Length, Embedment, system) : null;
         Distribution = PlateData.Distribution(this, Plate);
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
-        Edges = ConcreteEdge.Of(_concrete, X, Y);
+        Edges = Outline is null ? ConcreteEdge.Of(_concrete, X, Y) : ConcreteEdge.Of(Outline);
         ClosestPair = ClosestPair.Of(X, Y);
         BondReach = Product is { IsAdhesive: true } product ? Bond.CriticalDistance(default(Sheet<PlainNumber>), this, product).Value : double.NaN;
+        BondInfluence = Outline is not null && double.IsFinite(BondReach) ? new(Outline, BondReach) : null;
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
     }
 
@@ -126,8 +137,17 @@ internal sealed class AnchorageData
 
     public double Cover { get; }
 
-    /// <summary>The surface between its edges; infinite where there is none.</summary>
+    /// <summary>The surface between its edges, infinite where there is none; of an outline the rectangle about it.</summary>
     public ref readonly Rectangle Concrete => ref _concrete;
+
+    /// <summary>The fasteners in the outline of the surface; null for a rectangle.</summary>
+    public FastenersInOutline? Outline { get; }
+
+    /// <summary>Which fasteners in an outline break out of it together in tension; null for a rectangle.</summary>
+    public SeenInfluence? Influence { get; }
+
+    /// <summary>The same for bond (17.6.5); null without an outline or an adhesive.</summary>
+    public SeenInfluence? BondInfluence { get; }
 
     /// <summary>The edges, each with the fasteners as they stand before it.</summary>
     public ConcreteEdge[] Edges { get; }
@@ -220,13 +240,29 @@ internal sealed class AnchorageData
                 : y[i] >= concrete.Top ? ConcreteSide.PlusY : y[i] <= concrete.Bottom ? ConcreteSide.MinusY : ConcreteSide.None;
             if (outside != ConcreteSide.None)
             {
-                FastenerPosition position = attachment.Layout.Positions[i];
-                throw new InputException(
-                    "positions",
-                    $"fastener {QuantityText.Format(i)} at x = {QuantityText.Format(position.X)}, y = {QuantityText.Format(position.Y)}",
-                    $"a place inside the concrete; this one is at or beyond the edge {outside.Name()}");
+                throw NotInside(attachment, i, outside);
             }
         }
+    }
+
+    private static void RequireInside(Attachment attachment, Outline outline, double[] x, double[] y)
+    {
+        for (int i = 0; i < x.Length; i++)
+        {
+            if (!outline.Contains(x[i], y[i]))
+            {
+                throw NotInside(attachment, i, outline.NearestSide(x[i], y[i]).Name());
+            }
+        }
+    }
+
+    private static InputException NotInside(Attachment attachment, int fastener, ConcreteSide outside)
+    {
+        FastenerPosition position = attachment.Layout.Positions[fastener];
+        return new InputException(
+            "positions",
+            $"fastener {QuantityText.Format(fastener)} at x = {QuantityText.Format(position.X)}, y = {QuantityText.Format(position.Y)}",
+            $"a place inside the concrete; this one is at or beyond {(outside.Number > 0 ? "" : "the ")}{outside.Words()}");
     }
 
     /// <summary>Two fasteners cannot stand in one place. Sorted first, so that large layouts stay cheap.</summary>

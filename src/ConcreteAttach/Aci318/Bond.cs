@@ -14,7 +14,8 @@ internal static class Bond
     public static readonly ModeName Sustained = new(FailureModeKind.BondSustained, "17.5.2.2", "phi_s N_ba", "N_ua_s");
 
     private static readonly AreaClauses Area = new(
-        "17.6.5.1.1", "17.6.5.1.1, rectangle about the squares", "17.6.5.1.1, union of the squares about the fasteners, from the drawing");
+        "17.6.5.1.1", "17.6.5.1.1, rectangle about the squares", "17.6.5.1.1, union of the squares about the fasteners, from the drawing",
+        "17.6.5.1.1, what the squares about the fasteners reach of the outline, from the drawing");
 
     /// <summary>Symbol of λ_a of bond on a sheet of its own, and beside the λ_a of breakout in pryout.</summary>
     public const string LightweightId = "lambda_a";

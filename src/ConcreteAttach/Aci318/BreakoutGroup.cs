@@ -5,6 +5,9 @@ namespace ConcreteAttach.Aci318;
 /// <summary>Fasteners that break out or lose their bond together, as the formulas need them.</summary>
 internal readonly ref struct BreakoutGroup
 {
+    /// <summary>Numbers of the fasteners.</summary>
+    public readonly ReadOnlySpan<int> Members;
+
     /// <summary>Places of the fasteners along x.</summary>
     public readonly ReadOnlySpan<double> X;
 
@@ -33,34 +36,47 @@ internal readonly ref struct BreakoutGroup
     public readonly double LargestSpacing;
 
     /// <param name="data">The attachment.</param>
+    /// <param name="members">Numbers of the group's fasteners.</param>
     /// <param name="xs">Places of the group's fasteners.</param>
     /// <param name="ys">Places of the group's fasteners.</param>
     /// <param name="extent">The rectangle about them.</param>
     /// <param name="eccentricityX">Distance along x of the resultant from the centroid of the group.</param>
     /// <param name="eccentricityY">The same along y.</param>
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
-    public BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
-        : this(data, xs, ys, extent, eccentricityX, eccentricityY)
+    public BreakoutGroup(
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
+        : this(data, members, xs, ys, extent, eccentricityX, eccentricityY)
     {
-        ref readonly Rectangle deciding = ref data.Options.CloseEdges == CloseEdgesReading.AllFasteners ? ref data.Extent : ref extent;
-        (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
+        bool isOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
+        if (data.Outline is { } outline)
+        {
+            (CloseEdges, LargestCloseEdge) = outline.CloseEdges(isOfAll ? data.All : members, 1.5 * data.Embedment);
+        }
+        else
+        {
+            ref readonly Rectangle deciding = ref isOfAll ? ref data.Extent : ref extent;
+            (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
+        }
+
         LargestSpacing = CloseEdges >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN;
     }
 
-    private BreakoutGroup(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY)
+    private BreakoutGroup(AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY)
     {
+        Members = members;
         X = xs;
         Y = ys;
         Extent = ref extent;
-        SmallestEdge = Layouts.SmallestEdge(data.Concrete, extent);
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;
+        SmallestEdge = data.Outline is { } outline ? outline.SmallestEdge(members) : Layouts.SmallestEdge(data.Concrete, extent);
         LargestSpacing = double.NaN;
     }
 
     /// <summary>A group that fails in bond: 17.6.5 has no rule for three close edges.</summary>
-    public static BreakoutGroup ForBond(AnchorageData data, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY) =>
-        new(data, xs, ys, extent, eccentricityX, eccentricityY);
+    public static BreakoutGroup ForBond(
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY) =>
+        new(data, members, xs, ys, extent, eccentricityX, eccentricityY);
 
     public int Count => X.Length;
 }

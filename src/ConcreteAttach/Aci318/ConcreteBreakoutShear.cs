@@ -9,6 +9,9 @@ namespace ConcreteAttach.Aci318;
 /// <summary>17.7.2 Concrete breakout strength of anchors in shear, toward an edge and along it.</summary>
 internal static class ConcreteBreakoutShear
 {
+    /// <summary>Why breakout toward a side is not covered in an outline.</summary>
+    public const string NoEdgeFaced = "A fastener faces no side of the outline that its shear points to, so there is no straight edge that 17.7.2 could be applied to.";
+
     /// <summary>The mode toward an edge.</summary>
     public static readonly ModeName Toward = new(FailureModeKind.ConcreteBreakoutShear, "17.7.2", "phi V_cb", "V_ua_g");
 

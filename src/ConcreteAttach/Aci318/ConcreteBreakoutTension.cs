@@ -13,7 +13,8 @@ internal static class ConcreteBreakoutTension
     public static readonly ModeName Name = new(FailureModeKind.ConcreteBreakoutTension, "17.6.2", "phi N_cb", "N_ua_g");
 
     private static readonly AreaClauses Area = new(
-        "17.6.2.1.1", "17.6.2.1.1, rectangle about the squares", "17.6.2.1.1, union of the squares about the fasteners, from the drawing");
+        "17.6.2.1.1", "17.6.2.1.1, rectangle about the squares", "17.6.2.1.1, union of the squares about the fasteners, from the drawing",
+        "17.6.2.1.1, what the squares about the fasteners reach of the outline, from the drawing");
 
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)

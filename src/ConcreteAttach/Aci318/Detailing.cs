@@ -195,8 +195,9 @@ internal static class Detailing
         (double Distance, int Fastener) best = (double.PositiveInfinity, 0);
         for (int i = 0; i < data.Count; i++)
         {
-            var point = new Rectangle(data.X[i], data.X[i], data.Y[i], data.Y[i]);
-            double distance = Layouts.SmallestEdge(data.Concrete, point);
+            double distance = data.Outline is { } outline
+                ? outline.SmallestEdge(data.Only(i))
+                : Layouts.SmallestEdge(data.Concrete, new Rectangle(data.X[i], data.X[i], data.Y[i], data.Y[i]));
             if (distance < best.Distance)
             {
                 best = (distance, i);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
@@ -19,6 +20,11 @@ internal static class InfluenceArea
     public static T Of<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T reach, T perFastener, string id, AreaClauses clauses, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
+        if (data.Outline is { } outline)
+        {
+            return In(outline, sheet, data, group, reach, perFastener, id, clauses);
+        }
+
         // One square is a rectangle wherever it is cut; of several it has to be found out.
         Projection projection = group.Count == 1 ? default : ProjectedArea.Project(group.X, group.Y, group.Extent, reach.Value, data.Concrete, scratch);
         bool isRectangle = group.Count == 1 || projection.IsRectangle;
@@ -28,8 +34,39 @@ internal static class InfluenceArea
             return sheet.Given(id, projection.Area, Dimension.Area, clauses.Union);
         }
 
-        T width = Extent(sheet, reach, group.Extent.Left - data.Concrete.Left, group.Extent.Width, data.Concrete.Right - group.Extent.Right, "c_-x", "s_x", "c_+x");
-        T height = Extent(sheet, reach, group.Extent.Bottom - data.Concrete.Bottom, group.Extent.Height, data.Concrete.Top - group.Extent.Top, "c_-y", "s_y", "c_+y");
+        return Rectangular(sheet, group, reach, perFastener, id, clauses, data.Concrete, isBounding);
+    }
+
+    /// <summary>In an outline: what the squares reach of the concrete that their fasteners see.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // outlines are rare: they cost the common path nothing
+    private static T In<T>(
+        FastenersInOutline outline, Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T reach, T perFastener, string id, AreaClauses clauses)
+        where T : struct, IFormulaNumber<T>
+    {
+        Projection projection = outline.Project(group.Members, reach.Value);
+        bool isBounding = !projection.IsRectangle && data.Options.Area == AreaReading.Bounding;
+        if (!projection.IsRectangle && !isBounding)
+        {
+            return sheet.Given(id, projection.Area, Dimension.Area, clauses.Outline);
+        }
+
+        // Where the area ends at the reach of a square there is no edge.
+        ref readonly Rectangle extent = ref group.Extent;
+        (double left, double right, double bottom, double top) = projection.Bounds;
+        var edges = new Rectangle(
+            Limit.IsBelow(extent.Left - left, reach.Value) ? left : double.NegativeInfinity,
+            Limit.IsBelow(right - extent.Right, reach.Value) ? right : double.PositiveInfinity,
+            Limit.IsBelow(extent.Bottom - bottom, reach.Value) ? bottom : double.NegativeInfinity,
+            Limit.IsBelow(top - extent.Top, reach.Value) ? top : double.PositiveInfinity);
+        return Rectangular(sheet, group, reach, perFastener, id, clauses, edges, isBounding);
+    }
+
+    private static T Rectangular<T>(
+        Sheet<T> sheet, in BreakoutGroup group, T reach, T perFastener, string id, AreaClauses clauses, in Rectangle concrete, bool isBounding)
+        where T : struct, IFormulaNumber<T>
+    {
+        T width = Extent(sheet, reach, group.Extent.Left - concrete.Left, group.Extent.Width, concrete.Right - group.Extent.Right, "c_-x", "s_x", "c_+x");
+        T height = Extent(sheet, reach, group.Extent.Bottom - concrete.Bottom, group.Extent.Height, concrete.Top - group.Extent.Top, "c_-y", "s_y", "c_+y");
         if (isBounding && width.Value * height.Value > group.Count * perFastener.Value)
         {
             T n = sheet.Given("n", group.Count, Dimension.None);
@@ -53,4 +90,5 @@ internal static class InfluenceArea
 /// <param name="Rectangle">A rectangle.</param>
 /// <param name="Bounding">The rectangle about the squares, cut to n squares.</param>
 /// <param name="Union">Any other union of squares.</param>
-internal sealed record AreaClauses(string Rectangle, string Bounding, string Union);
+/// <param name="Outline">What the squares reach of an outline.</param>
+internal sealed record AreaClauses(string Rectangle, string Bounding, string Union, string Outline);

@@ -140,7 +140,7 @@ internal struct ModeProgress
 internal sealed record ModeName(FailureModeKind Kind, string Clause, string DesignId = "", string DemandId = "", string? DemandOrigin = null);
 
 /// <summary>Which mode: its name, the edge, and its number among those of its kind at that edge.</summary>
-internal readonly record struct ModeLabel(ModeName Name, ConcreteSide Side = ConcreteSide.None, int Number = 1)
+internal readonly record struct ModeLabel(ModeName Name, ConcreteSide Side = default, int Number = 1)
 {
     public FailureModeKind Kind => Name.Kind;
 }

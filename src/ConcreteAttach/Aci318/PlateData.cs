@@ -102,7 +102,9 @@ internal sealed class PlateData
             y[i] = elastic.Y(i);
         }
 
-        ContactRegion region = PlateSupport.On(data.Concrete, Ring, elastic.CentroidX, elastic.CentroidY);
+        ContactRegion region = data.Outline is { } fasteners
+            ? PlateSupport.On(fasteners.Outline, Ring, elastic.CentroidX, elastic.CentroidY)
+            : PlateSupport.On(data.Concrete, Ring, elastic.CentroidX, elastic.CentroidY);
         return new(region, x, y, Stiffness(default(Sheet<PlainNumber>), data).Value);
     }
 

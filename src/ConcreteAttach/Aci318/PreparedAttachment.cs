@@ -53,7 +53,8 @@ public sealed class PreparedAttachment
             _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
         }
 
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count) + ShearModes.MostModes(_data.Count) + 2 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
+        int edges = _data.Edges.Length;
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 

@@ -44,7 +44,9 @@ internal static class PryoutModes
         }
 
         Span<int> groupOf = memory.Ints(count);
-        int groups = count == 1 ? 1 : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
+        int groups = count == 1 ? 1
+            : data.Influence is { } influence ? influence.Find(members, groupOf)
+            : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)
         {
             WriteGroup(data, 1, members, xs, ys, shears, isSustained, writer, memory.Rest);
@@ -97,7 +99,7 @@ internal static class PryoutModes
         var mode = new ModeLabel(Pryout.OfGroup, Number: number);
         GroupForce force = shears.HasDemand ? GroupForce.Of(members, xs, ys, shears) : default;
         Rectangle extent = members.Length == data.Count ? data.Extent : Layouts.ExtentOf(xs, ys);
-        var group = new BreakoutGroup(data, xs, ys, extent, force.EccentricityX, force.EccentricityY, scratch);
+        var group = new BreakoutGroup(data, members, xs, ys, extent, force.EccentricityX, force.EccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         if (force.IsOpposed)
         {

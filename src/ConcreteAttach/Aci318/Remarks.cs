@@ -44,7 +44,9 @@ internal static class Remarks
         assumptions.AddRange(data.TableValues.Select(Sentence));
         assumptions.Add(data.Options.Area == AreaReading.Union
             ? "Projected area of a tension breakout: union of the squares about the fasteners (option area: union)."
-            : "Projected area of a tension breakout: rectangle about the squares, at most n A_Nco (option area: bounding).");
+            : data.Outline is null
+                ? "Projected area of a tension breakout: rectangle about the squares, at most n A_Nco (option area: bounding)."
+                : "Projected area of a tension breakout: rectangle about what the squares reach of the outline, at most n A_Nco; it may cover places without concrete (option area: bounding).");
         assumptions.Add(data.Options.CloseEdges == CloseEdgesReading.Group
             ? "Close edges of 17.6.2.1.2: those near the breakout group (option closeEdges: group)."
             : "Close edges of 17.6.2.1.2: those near any fastener (option closeEdges: all fasteners).");
@@ -62,6 +64,12 @@ internal static class Remarks
     /// <summary>Notices that do not depend on the load.</summary>
     public static IEnumerable<string> Notices(AnchorageData data)
     {
+        if (data.Outline is not null)
+        {
+            yield return "ACI 318 chapter 17 speaks of orthogonal edges; its clauses were extended to the outline: rays of the breakout cone end where they leave the concrete, "
+                + "each straight side is an edge of its own by its normal (past a re-entrant corner as if it went on), and close edges are counted by direction.";
+        }
+
         if (Limit.IsBelow(data.Strength, data.Edition.SmallestStructuralStrength))
         {
             yield return $"f'c is less than {QuantityText.Format(data.Edition.SmallestStructuralStrength, Dimension.Stress, data.Edition.System)}, the least of structural concrete (Table 19.2.1.1).";

@@ -34,7 +34,7 @@ internal struct LoadedPart
 /// Shear toward or along one edge: splits the fasteners that count into rows, the rows into parts, and gives each part what it is checked with.
 /// </summary>
 /// <remarks>
-/// A fastener counts if its own component points the way at hand. A row is the fasteners at one edge distance. Row k of m from the edge is checked with
+/// A fastener counts if it faces the edge and its own component points the way at hand. A row is the fasteners at one edge distance. Row k of m from the edge is checked with
 /// V/(m − k + 1) and its own c_a1; where the second row is closer to the front row than c_a1 of the front row, the front row takes all; for studs welded to one plate the
 /// farthest row does (17.7.2.2.2). A row falls into parts at gaps of 3 c_a1.
 /// </remarks>
@@ -79,7 +79,7 @@ internal ref struct RowLoads
     /// <summary>Number of parts to check.</summary>
     public int Count { get; private set; }
 
-    /// <summary>Whether a fastener counts; else all are here, with an equal load.</summary>
+    /// <summary>Whether a fastener counts; else all that face the edge are here, with an equal load.</summary>
     public bool HasDemand { get; private set; }
 
     /// <summary>Whether a middle row is checked, of which the commentary says nothing.</summary>
@@ -154,13 +154,13 @@ internal ref struct RowLoads
         }
     }
 
-    /// <summary>Without demand all fasteners count, with an equal load. Then the parts are put into their order.</summary>
+    /// <summary>Without demand all that face the edge count, with an equal load. Then the parts are put into their order.</summary>
     private void Finish()
     {
         HasDemand = _fastenerCount > 0;
         if (!HasDemand)
         {
-            _fastenerCount = _data.Count;
+            _fastenerCount = _edge.Order.Length;
             _edge.Order.CopyTo(_fasteners);
             _components.Fill(1);
             Split(0, 0, _fastenerCount);
@@ -214,7 +214,7 @@ internal ref struct RowLoads
     private void AddParts(int rowStart, int rowEnd, int sign, double sum, in RowShare share, bool isWeldedStud)
     {
         double edgeDistance = _edge.Distances[_fasteners[rowStart]];
-        int parts = Parts.Find(_edge.Places, _fasteners[rowStart..rowEnd], 3 * edgeDistance, _partStarts);
+        int parts = Parts.Find(_edge.Places, _edge.ToHigh, _fasteners[rowStart..rowEnd], 3 * edgeDistance, _partStarts);
         double ofRow = parts == 1 ? 0 : Sum(rowStart, rowEnd);
         for (int part = 0; part < parts; part++)
         {
@@ -254,7 +254,7 @@ internal ref struct RowLoads
         double eccentricity = Math.Abs((moment / sum) - (mean / members.Length));
         double reach = Math.Max(Math.Abs(first), Math.Abs(last));
         return new ShearPart(
-            members.Length, edgeDistance, first - _edge.Low, _edge.High - last, last - first, largestGap, Limit.WithoutNoise(eccentricity, reach), isWeldedStud);
+            members.Length, edgeDistance, _edge.ToLow[members[0]], _edge.ToHigh[members[^1]], last - first, largestGap, Limit.WithoutNoise(eccentricity, reach), isWeldedStud);
     }
 
     /// <summary>17.7.2.2.2: plate, spacing, and corner reinforcement where a side edge is at 1.5 h_ef or nearer.</summary>
@@ -269,7 +269,7 @@ internal ref struct RowLoads
         double nearest = double.PositiveInfinity;
         foreach (int member in set)
         {
-            nearest = Math.Min(nearest, _edge.ToNearestSide(_edge.Places[member]));
+            nearest = Math.Min(nearest, _edge.ToNearestSide(member));
         }
 
         bool isMet = !Limit.IsBelow(thickness, Math.Max(edition.WeldedPlateThickness, _data.Diameter / 2))

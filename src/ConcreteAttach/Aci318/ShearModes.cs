@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
@@ -12,8 +13,10 @@ internal static class ShearModes
     public static int ScratchLength(int count) =>
         count + Math.Max(RowLoads.ScratchLength(count), PryoutModes.ScratchLength(count));
 
-    /// <summary>Most modes that <paramref name="count"/> fasteners can give: toward and along four edges, and pryout with its single fasteners.</summary>
-    public static int MostModes(int count) => 1 + (8 * count) + (2 * count);
+    /// <summary>
+    /// Most modes that <paramref name="count"/> fasteners can give: toward and along a number of <paramref name="edges"/>, what no edge covers, and pryout with its single fasteners.
+    /// </summary>
+    public static int MostModes(int count, int edges) => 2 + (2 * edges * count) + (2 * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
@@ -39,6 +42,11 @@ internal static class ShearModes
             if (data.Edges.Length > 0)
             {
                 Breakout(data, shears, writer, memory.Rest);
+            }
+
+            if (data.Outline is not null)
+            {
+                TowardNoEdge(data, shears, writer, memory.Rest);
             }
 
             if (data.Product?.BondGap is { } bondGap)
@@ -95,6 +103,43 @@ internal static class ShearModes
             loads.Along();
             BreakoutAt(data, edge, loads, isParallel: true, writer);
         }
+    }
+
+    /// <summary>
+    /// In an outline concrete ends in every direction. A fastener that faces none of the sides that its shear points to (between it and the side the way leaves the concrete, or the foot lies
+    /// beyond an end of the side) has no edge that the clause could be applied to.
+    /// </summary>
+    private static void TowardNoEdge<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var memory = new Scratch(free);
+        Span<int> members = memory.Ints(data.Count);
+        int count = 0;
+        for (int i = 0; i < data.Count; i++)
+        {
+            if (shears.Resultants[i] > shears.Least && !PointsToAnEdge(data, i, shears))
+            {
+                members[count++] = i;
+            }
+        }
+
+        if (count > 0)
+        {
+            writer.WriteWithout(new ModeLabel(ConcreteBreakoutShear.Toward), ModeStatus.NotCovered, ConcreteBreakoutShear.NoEdgeFaced, members[..count]);
+        }
+    }
+
+    private static bool PointsToAnEdge(AnchorageData data, int fastener, in FastenerShears shears)
+    {
+        foreach (ConcreteEdge edge in data.Edges)
+        {
+            if (edge.Outward(shears.X[fastener], shears.Y[fastener]) > shears.Least && edge.Order.AsSpan().Contains(fastener))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Breakout toward or along one edge: every part of every row that is to be checked.</summary>
@@ -180,7 +225,7 @@ internal static class ShearModes
         var words = new List<string>();
         if (isParallel && loaded.Sign != 0)
         {
-            words.Add($"pushed toward {(loaded.Sign > 0 ? "+" : "-")}{edge.Axis}");
+            words.Add($"pushed {edge.WayAlong(loaded.Sign)}");
         }
 
         if (loaded.Share.Rows > 1)

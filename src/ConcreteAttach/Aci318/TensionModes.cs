@@ -17,8 +17,8 @@ internal static class TensionModes
         (6 * count) + (5 * Scratch.LengthOfInts(count + 1))
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
-    /// <summary>Most modes that <paramref name="count"/> fasteners can give.</summary>
-    public static int MostModes(int count) => 3 + (2 * count) + (4 * count);
+    /// <summary>Most modes that <paramref name="count"/> fasteners before a number of <paramref name="edges"/> can give.</summary>
+    public static int MostModes(int count, int edges) => 3 + (2 * count) + Math.Max(1, edges * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
@@ -71,7 +71,7 @@ internal static class TensionModes
             return;
         }
 
-        EachGroup<T, BreakoutCheck>(data, mode, 3 * data.Embedment, fasteners, default, writer, free);
+        EachGroup<T, BreakoutCheck>(data, mode, 3 * data.Embedment, data.Influence, fasteners, default, writer, free);
     }
 
     /// <summary>Bond, and the fastener with the most sustained tension (17.5.2.2). Returns the highest ratio of all modes so far but the sustained one, which takes no part in the interaction.</summary>
@@ -84,7 +84,7 @@ internal static class TensionModes
         string? gap = product.BondTensionGap;
         if (gap is null)
         {
-            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), 2 * data.BondReach, fasteners, sustained, writer, free);
+            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), 2 * data.BondReach, data.BondInfluence, fasteners, sustained, writer, free);
         }
         else
         {
@@ -119,18 +119,22 @@ internal static class TensionModes
     /// <param name="data">The attachment.</param>
     /// <param name="mode">The mode.</param>
     /// <param name="limit">Fasteners nearer than this along both axes act together.</param>
+    /// <param name="influence">In an outline, which fasteners act together; else null.</param>
     /// <param name="fasteners">Those in tension.</param>
     /// <param name="sustained">The sustained part of the tension.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory.</param>
     private static void EachGroup<T, TCheck>(
-        AnchorageData data, ModeLabel mode, double limit, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, ModeLabel mode, double limit, SeenInfluence? influence, in TensionedFasteners fasteners, in SustainedTension sustained,
+        in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
         where TCheck : IGroupCheck
     {
         var memory = new Scratch(free);
         Span<int> groupOf = memory.Ints(fasteners.Count);
-        int groups = fasteners.Count == 1 ? 1 : InfluenceGroups.Find(fasteners.X, fasteners.Y, limit, groupOf, memory.Rest);
+        int groups = fasteners.Count == 1 ? 1
+            : influence is not null ? influence.Find(fasteners.Members, groupOf)
+            : InfluenceGroups.Find(fasteners.X, fasteners.Y, limit, groupOf, memory.Rest);
         if (groups == 1)
         {
             TCheck.Write(data, mode, fasteners, sustained, writer, memory.Rest);
@@ -276,7 +280,7 @@ internal static class TensionModes
                 break;
             }
 
-            int parts = Parts.Find(edge.Places, inRow, 6 * edgeDistance, partStarts);
+            int parts = Parts.Find(edge.Places, edge.ToHigh, inRow, 6 * edgeDistance, partStarts);
             for (int rank = 0; rank < parts; rank++)
             {
                 // Parts are numbered by their lowest fastener, not by their place along the edge.
@@ -288,7 +292,7 @@ internal static class TensionModes
                 }
 
                 double first = edge.Places[part[0]];
-                double corner = part.Length > 1 ? double.PositiveInfinity : edge.ToNearestSide(first);
+                double corner = part.Length > 1 ? double.PositiveInfinity : edge.ToNearestSide(part[0]);
                 var blowout = new BlowoutPart(part.Length, edgeDistance, corner, edge.Places[part[^1]] - first);
                 if (writer.IsTracing)
                 {
@@ -363,7 +367,7 @@ internal readonly struct BreakoutCheck : IGroupCheck
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
-        var group = new BreakoutGroup(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
+        var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
         Remarks.OfSplitting(data, group, nominal, sheet, writer);
@@ -380,7 +384,7 @@ internal readonly struct BondCheck : IGroupCheck
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
-        var group = BreakoutGroup.ForBond(data, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY);
+        var group = BreakoutGroup.ForBond(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = Bond.NominalStrength(sheet, data, group, sustained.IsDesigned, Bond.LightweightId, scratch);
         Remarks.OfSplittingBond(data, group, nominal, sheet, writer);

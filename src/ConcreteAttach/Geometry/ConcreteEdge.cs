@@ -1,3 +1,5 @@
+using ConcreteAttach.Quantities;
+
 namespace ConcreteAttach.Geometry;
 
 /// <summary>
@@ -11,26 +13,57 @@ namespace ConcreteAttach.Geometry;
 internal sealed class ConcreteEdge
 {
     private ConcreteEdge(ConcreteSide side, in Rectangle concrete, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+        : this(side, xs.Length, xs.Length)
     {
-        Side = side;
         bool isAlongX = side.IsAlongX();
         (NormalX, NormalY) = isAlongX ? (side.Sign(), 0) : (0, side.Sign());
         (DirectionX, DirectionY) = isAlongX ? (0, 1) : (1, 0);
-        (Low, High) = isAlongX ? (concrete.Bottom, concrete.Top) : (concrete.Left, concrete.Right);
-        (Axis, LowId, SpanId, HighId) = isAlongX ? ("y", "c_-y", "s_y", "c_+y") : ("x", "c_-x", "s_x", "c_+x");
-
-        int count = xs.Length;
+        (double low, double high) = isAlongX ? (concrete.Bottom, concrete.Top) : (concrete.Left, concrete.Right);
         double place = side.Sign() * side.PlaceIn(concrete);
-        Distances = new double[count];
-        Places = new double[count];
-        Order = new int[count];
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < xs.Length; i++)
         {
+            Order[i] = i;
             Distances[i] = place - Outward(xs[i], ys[i]);
             Places[i] = Along(xs[i], ys[i]);
+            ToLow[i] = Places[i] - low;
+            ToHigh[i] = high - Places[i];
         }
 
         SortIntoRows();
+    }
+
+    /// <param name="fasteners">All fasteners in the outline.</param>
+    /// <param name="sideIndex">The side, by its place in the outline.</param>
+    /// <param name="facing">The fasteners that face it.</param>
+    private ConcreteEdge(FastenersInOutline fasteners, int sideIndex, int[] facing)
+        : this(fasteners.Outline.Sides[sideIndex].Name(), fasteners.Seen.Length, facing.Length)
+    {
+        ref readonly OutlineSide side = ref fasteners.Outline.Sides[sideIndex];
+        (NormalX, NormalY) = (side.NormalX, side.NormalY);
+        (DirectionX, DirectionY) = (-side.NormalY, side.NormalX);
+        facing.CopyTo(Order, 0);
+        foreach (int i in facing)
+        {
+            ref readonly FacingSide place = ref fasteners.Facing(i, sideIndex);
+            Distances[i] = place.Distance;
+            Places[i] = place.Foot;
+            ToLow[i] = place.TowardStart;
+            ToHigh[i] = place.TowardEnd;
+        }
+
+        SortIntoRows();
+    }
+
+    private ConcreteEdge(ConcreteSide side, int count, int facing)
+    {
+        Side = side;
+        (LowId, SpanId, HighId) = side.Number > 0 ? ("c_a2_1", "s_1", "c_a2_2")
+            : side.IsAlongX() ? ("c_-y", "s_y", "c_+y") : ("c_-x", "s_x", "c_+x");
+        Distances = new double[count];
+        Places = new double[count];
+        ToLow = new double[count];
+        ToHigh = new double[count];
+        Order = new int[facing];
     }
 
     /// <summary>Which side of the concrete it is.</summary>
@@ -45,15 +78,6 @@ internal sealed class ConcreteEdge
     public double DirectionX { get; }
 
     public double DirectionY { get; }
-
-    /// <summary>Where along it the concrete ends at the lower side edge; −∞ without one.</summary>
-    public double Low { get; }
-
-    /// <summary>Where it ends at the upper side edge; +∞ without one.</summary>
-    public double High { get; }
-
-    /// <summary>Name of the axis along it.</summary>
-    public string Axis { get; }
 
     /// <summary>Symbol of a distance to the lower side edge.</summary>
     public string LowId { get; }
@@ -70,12 +94,37 @@ internal sealed class ConcreteEdge
     /// <summary>Place of each fastener along the edge.</summary>
     public double[] Places { get; }
 
-    /// <summary>The numbers of all fasteners: by rows from the edge inward, in a row along the edge.</summary>
+    /// <summary>From each fastener to the side edge the way in which places fall; infinite without one.</summary>
+    public double[] ToLow { get; }
+
+    /// <summary>From each fastener to the side edge the way in which places grow; infinite without one.</summary>
+    public double[] ToHigh { get; }
+
+    /// <summary>
+    /// The numbers of the fasteners that face the edge, of a rectangular member all: by rows from the edge inward, in a row along the edge. What stands above of
+    /// others means nothing.
+    /// </summary>
     public int[] Order { get; }
 
     /// <summary>The edges of a rectangular member, in the order of its sides.</summary>
     public static ConcreteEdge[] Of(Rectangle concrete, double[] xs, double[] ys) =>
         [.. ConcreteSides.All.Where(side => double.IsFinite(side.PlaceIn(concrete))).Select(side => new ConcreteEdge(side, concrete, xs, ys))];
+
+    /// <summary>The sides of an outline that a fastener faces, in their order.</summary>
+    public static ConcreteEdge[] Of(FastenersInOutline fasteners)
+    {
+        var edges = new List<ConcreteEdge>();
+        for (int side = 0; side < fasteners.Outline.Sides.Length; side++)
+        {
+            int[] facing = [.. Enumerable.Range(0, fasteners.Seen.Length).Where(i => fasteners.Facing(i, side).Faces)];
+            if (facing.Length > 0)
+            {
+                edges.Add(new(fasteners, side, facing));
+            }
+        }
+
+        return [.. edges];
+    }
 
     /// <summary>Component of a vector out of the concrete, across the edge.</summary>
     public double Outward(double x, double y) => (NormalX * x) + (NormalY * y);
@@ -83,8 +132,8 @@ internal sealed class ConcreteEdge
     /// <summary>Component of a vector along the edge.</summary>
     public double Along(double x, double y) => (DirectionX * x) + (DirectionY * y);
 
-    /// <summary>From a place along the edge to the nearer of the two side edges; infinite without one.</summary>
-    public double ToNearestSide(double place) => place - Low < High - place ? place - Low : High - place;
+    /// <summary>From a fastener to the nearer of its two side edges; infinite without one.</summary>
+    public double ToNearestSide(int fastener) => ToLow[fastener] < ToHigh[fastener] ? ToLow[fastener] : ToHigh[fastener];
 
     /// <summary>
     /// Finds the rows of some of the fasteners, which stand in the order of <see cref="Order"/>, and returns their number: row k is
@@ -109,12 +158,28 @@ internal sealed class ConcreteEdge
         return rows;
     }
 
+    /// <summary>In words, the way along the edge in which places grow (sign 1) or fall (−1): toward +y, at 135 degrees from +x.</summary>
+    public string WayAlong(int sign)
+    {
+        double degrees = Math.Round((Math.Atan2(sign * DirectionY, sign * DirectionX) * 180 / Math.PI) + 360, 1) % 360;
+        return Side.Number == 0
+            ? $"toward {(sign > 0 ? "+" : "-")}{(Side.IsAlongX() ? "y" : "x")}"
+            : $"at {QuantityText.Format(degrees)} degrees from +x";
+    }
+
     private void SortIntoRows()
     {
         int count = Order.Length;
+        int[] facing = [.. Order];
+        double[] distances = [.. facing.Select(i => Distances[i])];
         int[] starts = new int[count + 1];
         double[] scratch = new double[Rows.ScratchLength(count)];
-        int rows = Rows.Find(Distances, Order, starts, scratch);
+        int rows = Rows.Find(distances, Order, starts, scratch);
+        for (int i = 0; i < count; i++)
+        {
+            Order[i] = facing[Order[i]];
+        }
+
         for (int row = 0; row < rows; row++)
         {
             Span<int> inRow = Order.AsSpan(starts[row]..starts[row + 1]);

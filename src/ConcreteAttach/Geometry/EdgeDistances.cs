@@ -36,13 +36,10 @@ public sealed record EdgeDistances
     public override string ToString() => string.Join(", ", ConcreteSides.All.Select(Text).OfType<string>());
 
     /// <summary>The distance toward a side; null for none.</summary>
-    internal Length? Toward(ConcreteSide side) => side switch
-    {
-        ConcreteSide.PlusX => PlusX,
-        ConcreteSide.MinusX => MinusX,
-        ConcreteSide.PlusY => PlusY,
-        _ => MinusY,
-    };
+    internal Length? Toward(ConcreteSide side) =>
+        side == ConcreteSide.PlusX ? PlusX
+        : side == ConcreteSide.MinusX ? MinusX
+        : side == ConcreteSide.PlusY ? PlusY : MinusY;
 
-    private string? Text(ConcreteSide side) => Toward(side) is { } distance ? $"{side.Name()} {QuantityText.Format(distance)}" : null;
+    private string? Text(ConcreteSide side) => Toward(side) is { } distance ? $"{side} {QuantityText.Format(distance)}" : null;
 }

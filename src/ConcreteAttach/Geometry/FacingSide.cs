@@ -1,3 +1,5 @@
+using ConcreteAttach.Calculation;
+
 namespace ConcreteAttach.Geometry;
 
 /// <summary>
@@ -10,35 +12,45 @@ namespace ConcreteAttach.Geometry;
 /// a corner runs through concrete.
 /// </para>
 /// <para>
+/// Beyond a re-entrant corner the line of the side goes on through concrete. The side is taken to go on with it, as if all concrete beyond the line were taken away, which
+/// can only lower the strength. So a fastener whose foot lies beyond such a corner faces the side as well, if the breakout toward the line, 1.5 c_a1 wide to
+/// both hands of the foot, would reach the side and concrete joins the two.
+/// </para>
+/// <para>
 /// The way to a side edge (c_a2) is measured along the side, from the foot to where concrete ends on the strip between the fastener and the line of the side: at
-/// the end of the side, or before it at what the fastener sees there. So a corner of less than a right angle, which comes nearer with the distance from the side,
+/// a convex end of the side, or before it at what the fastener sees there. So a corner of less than a right angle, which comes nearer with the distance from the side,
 /// counts with its distance at the level of the fastener, and an opening beside the fastener counts as a side edge. At a corner of more than a
-/// right angle, and at a re-entrant corner, the concrete beyond the end of the side is left out: the code's breakout body spreads to a straight edge, and what
+/// right angle the concrete beyond the end of the side is left out: the code's breakout body spreads to a straight edge, and what
 /// lies beyond the bend only adds to it. All of this makes c_a2 smaller or leaves it: on the safe side.
 /// </para>
 /// </remarks>
 /// <param name="Faces">Whether the fastener faces the side; else the rest is 0.</param>
 /// <param name="Distance">c_a1: the perpendicular distance.</param>
-/// <param name="Foot">Where the foot lies, from the start of the side.</param>
+/// <param name="Foot">Where the foot lies, from the start of the side; beyond its ends only past a re-entrant corner.</param>
 /// <param name="TowardStart">c_a2 toward the start of the side.</param>
 /// <param name="TowardEnd">c_a2 toward the end of the side.</param>
 internal readonly record struct FacingSide(bool Faces, double Distance, double Foot, double TowardStart, double TowardEnd)
 {
+    /// <summary>Half the width of a shear breakout at the edge, over its distance.</summary>
+    private const double HalfWidth = 1.5;
+
     /// <summary>How a fastener stands to a side.</summary>
     public static FacingSide Of(Outline outline, int sideIndex, SeenConcrete seen)
     {
         ref readonly OutlineSide side = ref outline.Sides[sideIndex];
         double distance = side.DistanceFromLine(seen.X, seen.Y);
         double foot = side.FootOf(seen.X, seen.Y);
-        if (distance <= outline.Tolerance || foot < -outline.Tolerance || foot > side.Length + outline.Tolerance
+        double beyond = Math.Max(-foot, foot - side.Length);
+        bool isOnSide = beyond <= outline.Tolerance;
+        if (distance <= outline.Tolerance || !(isOnSide || ReachesBack(outline, sideIndex, foot, beyond, distance))
             || (IsBarred(outline, sideIndex, seen, distance, touchIsLeft: false) && IsBarred(outline, sideIndex, seen, distance, touchIsLeft: true)))
         {
             return default;
         }
 
-        foot = Math.Clamp(foot, 0, side.Length);
-        double towardStart = foot;
-        double towardEnd = side.Length - foot;
+        foot = isOnSide ? Math.Clamp(foot, 0, side.Length) : foot;
+        double towardStart = outline.StartsReentrant(sideIndex) ? double.PositiveInfinity : foot;
+        double towardEnd = outline.EndsReentrant(sideIndex) ? double.PositiveInfinity : side.Length - foot;
         foreach (ref readonly SeenPart part in seen.Parts)
         {
             if (part.Side != sideIndex)
@@ -50,8 +62,13 @@ internal readonly record struct FacingSide(bool Faces, double Distance, double F
             }
         }
 
-        return new(true, distance, foot, towardStart, towardEnd);
+        bool isJoined = isOnSide || (foot < 0 ? towardEnd : towardStart) >= beyond - outline.Tolerance;
+        return isJoined ? new(true, distance, foot, towardStart, towardEnd) : default;
     }
+
+    /// <summary>Whether the foot lies past a re-entrant corner, and the breakout toward the line of the side is wide enough to reach back to it.</summary>
+    private static bool ReachesBack(Outline outline, int side, double foot, double beyond, double distance) =>
+        (foot < 0 ? outline.StartsReentrant(side) : outline.EndsReentrant(side)) && Limit.IsBelow(beyond, HalfWidth * distance);
 
     /// <summary>
     /// Whether a side lies across the way to the foot. A vertex on the way counts as lying to one hand of it: where the way only touches a corner, it is free

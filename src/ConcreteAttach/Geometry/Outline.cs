@@ -6,11 +6,15 @@ namespace ConcreteAttach.Geometry;
 internal sealed class Outline
 {
     private readonly OutlineSide[] _sides;
+    private readonly bool[] _startsReentrant;
+    private readonly bool[] _endsReentrant;
 
     public Outline(SimplePolygon outer, params SimplePolygon[] openings)
     {
         OpeningCount = openings.Length;
         _sides = new OutlineSide[outer.Count + openings.Sum(o => o.Count)];
+        _startsReentrant = new bool[_sides.Length];
+        _endsReentrant = new bool[_sides.Length];
         int count = 0;
         Add(outer, 0, isOpening: false);
         for (int i = 0; i < openings.Length; i++)
@@ -21,6 +25,7 @@ internal sealed class Outline
         Bounds = Layouts.ExtentOf(outer.Xs, outer.Ys);
         Tolerance = Geometry.Tolerance.Relative * SimplePolygon.Size(outer.Xs, outer.Ys);
         Moments = AreaMoments.Of(_sides);
+        MarkReentrantCorners();
 
         void Add(SimplePolygon ring, int number, bool isOpening)
         {
@@ -48,6 +53,31 @@ internal sealed class Outline
     /// <summary>Area and moments of the concrete surface, without the openings.</summary>
     public AreaMoments Moments { get; }
 
+    /// <summary>Whether it is a rectangle parallel to the axes without openings: its <see cref="Bounds"/>.</summary>
+    public bool IsRectangle
+    {
+        get
+        {
+            foreach (ref readonly OutlineSide side in Sides)
+            {
+                if (!IsAt(side.StartX, Bounds.Left, Bounds.Right) || !IsAt(side.StartY, Bounds.Bottom, Bounds.Top))
+                {
+                    return false;
+                }
+            }
+
+            return OpeningCount == 0 && Sides.Length == 4;
+
+            bool IsAt(double place, double low, double high) => place - low <= Tolerance || high - place <= Tolerance;
+        }
+    }
+
+    /// <summary>Whether a side starts at a re-entrant corner: then its line goes on through concrete.</summary>
+    public bool StartsReentrant(int side) => _startsReentrant[side];
+
+    /// <summary>Whether a side ends at a re-entrant corner.</summary>
+    public bool EndsReentrant(int side) => _endsReentrant[side];
+
     /// <summary>
     /// Whether a point lies in the concrete. On a side, or within <see cref="Tolerance"/> of one, it does not.
     /// </summary>
@@ -67,6 +97,18 @@ internal sealed class Outline
         return isOdd && DistanceFrom(x, y) > Tolerance;
     }
 
+    /// <summary>The side that is nearest to a point.</summary>
+    public ref readonly OutlineSide NearestSide(double x, double y)
+    {
+        int nearest = 0;
+        for (int i = 1; i < _sides.Length; i++)
+        {
+            nearest = _sides[i].DistanceFrom(x, y) < _sides[nearest].DistanceFrom(x, y) ? i : nearest;
+        }
+
+        return ref _sides[nearest];
+    }
+
     /// <summary>Distance of a point from the nearest side, whether it lies in the concrete or not.</summary>
     public double DistanceFrom(double x, double y)
     {
@@ -77,5 +119,18 @@ internal sealed class Outline
         }
 
         return nearest;
+    }
+
+    /// <summary>Concrete lies to the left of every side, so a corner is re-entrant where the boundary turns to the right.</summary>
+    private void MarkReentrantCorners()
+    {
+        for (int i = 0; i < _sides.Length; i++)
+        {
+            (double x, double y) = (_sides[i].EndX, _sides[i].EndY);
+            int next = Array.FindIndex(_sides, s => s.StartX == x && s.StartY == y);
+            bool turnsRight = Segments.Cross(x - _sides[i].StartX, y - _sides[i].StartY, _sides[next].EndX - x, _sides[next].EndY - y) < 0;
+            _endsReentrant[i] = turnsRight;
+            _startsReentrant[next] = turnsRight;
+        }
     }
 }

@@ -67,6 +67,33 @@ public sealed record ConcreteMember
     /// <summary>The edges; none by default.</summary>
     public EdgeDistances Edges { get; init; } = EdgeDistances.None;
 
+    /// <summary>
+    /// The outline of the surface, any polygon with openings, where edges toward the axes do not describe it; null by default. Give either it or <see cref="Edges"/>: to prepare an
+    /// attachment with both is an error.
+    /// </summary>
+    /// <remarks>An outline that is a rectangle parallel to the axes, without openings, is the same as its four edges.</remarks>
+    public SurfaceOutline? Outline { get; init; }
+
+    /// <summary>The surface as a rectangle parallel to the axes, infinite where it has no edge; else the rectangle about it, and the outline.</summary>
+    /// <exception cref="InputException">Both edges and an outline.</exception>
+    internal Rectangle ToRectangle(MeasurementSystem system, out Outline? outline)
+    {
+        outline = null;
+        if (Outline is null)
+        {
+            return Edges.ToRectangle(system);
+        }
+
+        if (Edges != EdgeDistances.None)
+        {
+            throw new InputException("outline", $"an outline beside edges ({Edges})", "either edges or an outline");
+        }
+
+        Outline surface = Outline.In(system);
+        outline = surface.IsRectangle ? null : surface;
+        return surface.Bounds;
+    }
+
     /// <summary>Strength, density and thickness.</summary>
     public override string ToString() => $"f'c {QuantityText.Format(Strength)}, {Density}, thickness {QuantityText.Format(Thickness)}";
 }

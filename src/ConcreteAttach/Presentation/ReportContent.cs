@@ -201,12 +201,11 @@ internal static class ReportContent
     {
         ConcreteMember member = verification.Attachment.Concrete;
         Fastener fastener = verification.Attachment.Fastener;
-        string edges = member.Edges.ToString();
         var inputs = new List<string>
         {
             $"Method: {verification.Method}, {verification.Constants} constants.",
             $"Concrete: f'c {QuantityText.Format(member.Strength)}, {member.Density.Name}, thickness {QuantityText.Format(member.Thickness)}, {(member.IsCracked ? "cracked" : "uncracked")}.",
-            edges.Length == 0 ? "Edges: none within reach." : $"Edges, measured from the origin: {edges}.",
+            Surface(member),
             $"Fastener: {fastener.Kind}, diameter {QuantityText.Format(fastener.Diameter)}, effective embedment {QuantityText.Format(fastener.EffectiveEmbedment)}.",
             $"Steel: {fastener.Steel.Designation}, f_ya {QuantityText.Format(fastener.Steel.Yield)}, f_uta {QuantityText.Format(fastener.Steel.Ultimate)}, {(fastener.Steel.IsDuctile ? "ductile" : "brittle")}.",
         };
@@ -264,6 +263,21 @@ internal static class ReportContent
             yield return $"Data of the product for earthquake: {seismic}.";
         }
     }
+
+    private static string Surface(ConcreteMember member)
+    {
+        if (member.Outline is { } outline)
+        {
+            string openings = string.Concat(outline.Openings.Select((o, i) => $"; opening {QuantityText.Format(i + 1)}: {Vertices(o)}"));
+            return $"Outline, vertices in order, side k from the k-th to the next: {Vertices(outline.Vertices)}{openings}.";
+        }
+
+        string edges = member.Edges.ToString();
+        return edges.Length == 0 ? "Edges: none within reach." : $"Edges, measured from the origin: {edges}.";
+    }
+
+    private static string Vertices(ImmutableArray<FastenerPosition> vertices) =>
+        string.Join(", ", vertices.Select(v => $"({Zeroed(v.X.Value, QuantityText.Format(v.X))}, {Zeroed(v.Y.Value, QuantityText.Format(v.Y))})"));
 
     private static TableBlock Positions(FastenerLayout layout) => new(
         "Places of the fasteners",

@@ -34,7 +34,7 @@ public sealed class FailureMode
         get
         {
             string place = string.IsNullOrEmpty(_place) ? "" : $", {_place}";
-            string number = string.IsNullOrEmpty(_place) && char.IsAsciiDigit(Id[^1]) ? $", no. {QuantityText.Format(Result.Number)}" : "";
+            string number = string.IsNullOrEmpty(_place) && Id != FailureModeIds.Path(Kind, Side) ? $", no. {QuantityText.Format(Result.Number)}" : "";
             return FailureModeIds.Title(Kind, Side) + place + number;
         }
     }

@@ -131,13 +131,13 @@ internal static class FailureModeIds
             FailureModeKind.EarthquakeThreads => "detailing/earthquake/threads",
             _ => "detailing/bond/strength",
         };
-        return side == ConcreteSide.None ? path : $"{path}/{side.Name()}";
+        return side == ConcreteSide.None ? path : $"{path}/{side}";
     }
 
     /// <summary>What a mode is called in a heading.</summary>
     public static string Title(FailureModeKind kind, ConcreteSide side)
     {
-        string edge = side == ConcreteSide.None ? "an edge" : $"edge {side.Name()}";
+        string edge = side.Words();
         return kind switch
         {
             FailureModeKind.SteelTension => "Steel strength in tension",

@@ -47,7 +47,7 @@ public sealed class AllocationTests
                 InfluenceGroups.Find(xs, ys, 1, group, scratch);
                 SpanningTree.LongestLink(xs, ys, scratch);
                 Rows.Find(gridXs, order, starts, scratch);
-                Parts.Find(ys, order, 1, starts);
+                Parts.Find(ys, ys, order, 1, starts);
             }
         }
     }

@@ -19,19 +19,20 @@ public sealed class ConcreteEdgeTests
     }
 
     [Theory]
-    [InlineData(ConcreteSide.PlusX, 29, 2, -40, 50, 7, 5)]
-    [InlineData(ConcreteSide.MinusX, 21, 2, -40, 50, -7, 5)]
-    [InlineData(ConcreteSide.PlusY, 48, 1, -20, 30, 5, 7)]
-    [InlineData(ConcreteSide.MinusY, 42, 1, -20, 30, -5, 7)]
-    public void Distance_place_and_directions(ConcreteSide side, double distance, double place, double low, double high, double outward, double along)
+    [InlineData("+x", 29, 2, -40, 50, 7, 5)]
+    [InlineData("-x", 21, 2, -40, 50, -7, 5)]
+    [InlineData("+y", 48, 1, -20, 30, 5, 7)]
+    [InlineData("-y", 42, 1, -20, 30, -5, 7)]
+    public void Distance_place_and_directions(string side, double distance, double place, double low, double high, double outward, double along)
     {
-        ConcreteEdge edge = At(side, [1], [2]);
+        ConcreteEdge edge = At(ConcreteSides.All.Single(s => s.ToString() == side), [1], [2]);
 
         Assert.Equal([distance], edge.Distances);
         Assert.Equal([place], edge.Places);
-        Assert.Equal((low, high), (edge.Low, edge.High));
+        Assert.Equal([place - low], edge.ToLow);
+        Assert.Equal([high - place], edge.ToHigh);
         Assert.Equal((outward, along), (edge.Outward(7, 5), edge.Along(7, 5)));
-        Assert.Equal(Math.Min(high - place, place - low), edge.ToNearestSide(place));
+        Assert.Equal(Math.Min(high - place, place - low), edge.ToNearestSide(0));
     }
 
     [Fact]

@@ -26,6 +26,13 @@ public sealed class PartsTests
     public void Gaps_are_measured_between_neighbours_and_a_chain_holds() =>
         AssertParts([[0, 1, 2, 3]], positions: [0, 11, 22, 33], row: [3, 1, 2, 0], limit: 12);
 
+    /// <summary>Concrete ends 4 past the first: before its neighbour at 5, not before one at 4.</summary>
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(4, false)]
+    public void Where_concrete_ends_between_them_neighbours_are_apart(double gap, bool apart) =>
+        Assert.Equal(apart ? [[0], [1]] : [[0, 1]], Find([0, gap], [0, 1], 12, [4, 100]));
+
     [Fact]
     public void Empty_row_has_no_part() => AssertParts([], positions: [1, 2], row: [], limit: 1);
 
@@ -46,11 +53,11 @@ public sealed class PartsTests
     private static void AssertParts(int[][] expected, double[] positions, int[] row, double limit) =>
         Assert.Equal(expected, Find(positions, row, limit));
 
-    private static int[][] Find(double[] positions, int[] row, double limit)
+    private static int[][] Find(double[] positions, int[] row, double limit, double[]? toHigh = null)
     {
         Array.Sort(row, (a, b) => positions[a].CompareTo(positions[b]));
         int[] starts = new int[row.Length + 1];
-        int count = Parts.Find(positions, row, limit, starts);
+        int count = Parts.Find(positions, toHigh ?? [.. positions.Select(_ => double.PositiveInfinity)], row, limit, starts);
         return [.. Enumerable.Range(0, count).Select(k => row[starts[k]..starts[k + 1]])];
     }
 }

@@ -16,12 +16,8 @@ internal static class Variants
         e => e with { PlusX = e.MinusX, MinusX = e.PlusX },
         l => l with { Vx = -l.Vx, My = -l.My, Mz = -l.Mz });
 
-    public static ConcreteSide Mirrored(this ConcreteSide side) => side switch
-    {
-        ConcreteSide.PlusX => ConcreteSide.MinusX,
-        ConcreteSide.MinusX => ConcreteSide.PlusX,
-        _ => side,
-    };
+    public static ConcreteSide Mirrored(this ConcreteSide side) =>
+        side == ConcreteSide.PlusX ? ConcreteSide.MinusX : side == ConcreteSide.MinusX ? ConcreteSide.PlusX : side;
 
     /// <summary>Turned by 90 degrees about z.</summary>
     public static AttachmentSample Turned(this AttachmentSample s) => s.With(
@@ -29,14 +25,11 @@ internal static class Variants
         e => new EdgeDistances { PlusY = e.PlusX, MinusX = e.PlusY, MinusY = e.MinusX, PlusX = e.MinusY },
         l => l with { Vx = -l.Vy, Vy = l.Vx, Mx = -l.My, My = l.Mx });
 
-    public static ConcreteSide Turned(this ConcreteSide side) => side switch
-    {
-        ConcreteSide.PlusX => ConcreteSide.PlusY,
-        ConcreteSide.PlusY => ConcreteSide.MinusX,
-        ConcreteSide.MinusX => ConcreteSide.MinusY,
-        ConcreteSide.MinusY => ConcreteSide.PlusX,
-        _ => side,
-    };
+    public static ConcreteSide Turned(this ConcreteSide side) =>
+        side == ConcreteSide.PlusX ? ConcreteSide.PlusY
+        : side == ConcreteSide.PlusY ? ConcreteSide.MinusX
+        : side == ConcreteSide.MinusX ? ConcreteSide.MinusY
+        : side == ConcreteSide.MinusY ? ConcreteSide.PlusX : side;
 
     /// <summary>The fasteners in another order: new number k is old number order[k].</summary>
     public static AttachmentSample Renumbered(this AttachmentSample s, int[] order) =>
@@ -90,7 +83,7 @@ internal sealed record Outcome(FailureModeKind Kind, ConcreteSide Side, ModeStat
     [
         .. modes.Where(m => counts?.Invoke(m.Kind) ?? true)
             .Select(m => new Outcome(m.Kind, side(m.Side), m.Status, m.Nominal?.Newtons ?? 0, m.Factor ?? 0, m.Demand?.Newtons ?? 0, m.Utilization ?? 0))
-            .OrderBy(o => o.Kind).ThenBy(o => o.Side).ThenBy(o => Rounded(o.Nominal)).ThenBy(o => Rounded(o.Demand)),
+            .OrderBy(o => o.Kind).ThenBy(o => o.Side.ToString(), StringComparer.Ordinal).ThenBy(o => Rounded(o.Nominal)).ThenBy(o => Rounded(o.Demand)),
     ];
 
     public static bool IsTension(FailureModeKind kind) => kind <= FailureModeKind.Bond;

@@ -63,7 +63,7 @@ public static class CapacityDrawing
         double here = FactorOf(shown.Modes, null);
         double most = Math.Max(2.2 * here, 1.5);
         var frame = new ChartFrame(Width, Height, from, to, most);
-        string what = isEmbedment ? "{h_ef}" : $"distance to edge {side.Name()}";
+        string what = isEmbedment ? "{h_ef}" : $"distance to edge {side}";
         var drawing = new Drawing(isEmbedment ? "Strength against embedment" : "Strength against edge distance", Description(shown, variable, side, current, here, places, results));
         frame.Draw(drawing, LabelText.WithSymbols($"{what}, {shown.LengthUnit}"), LabelText.Plain("times the actions"));
         drawing.Line(Ink.NeutralLine, frame.X(current), 0, frame.X(current), Height);
@@ -156,7 +156,7 @@ public static class CapacityDrawing
     private static Attachment WithEmbedment(ShownCase shown, double embedment)
     {
         Attachment attachment = shown.Verification.Attachment;
-        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate };
+        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake };
     }
 
     private static Attachment WithEdge(ShownCase shown, ConcreteSide side, double farther)
@@ -166,19 +166,16 @@ public static class CapacityDrawing
         UnitsNet.Length moved = PrintedUnits.Length(edges.Toward(side)!.Value.In(shown.System) + farther, shown.System);
         ConcreteMember member = attachment.Concrete with
         {
-            Edges = side switch
-            {
-                ConcreteSide.PlusX => edges with { PlusX = moved },
-                ConcreteSide.MinusX => edges with { MinusX = moved },
-                ConcreteSide.PlusY => edges with { PlusY = moved },
-                _ => edges with { MinusY = moved },
-            },
+            Edges = side == ConcreteSide.PlusX ? edges with { PlusX = moved }
+                : side == ConcreteSide.MinusX ? edges with { MinusX = moved }
+                : side == ConcreteSide.PlusY ? edges with { PlusY = moved }
+                : edges with { MinusY = moved },
         };
-        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate };
+        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake };
     }
 
-    /// <summary>The edge that is nearest to a fastener, and how near; infinite without one.</summary>
-    private static (ConcreteSide Side, double Distance) NearestEdge(ShownCase shown) => ConcreteSides.All
+    /// <summary>The edge that is nearest to a fastener, and how near; infinite without one, and in an outline, whose sides cannot be moved for themselves.</summary>
+    private static (ConcreteSide Side, double Distance) NearestEdge(ShownCase shown) => shown.Outline is not null ? (ConcreteSide.None, double.PositiveInfinity) : ConcreteSides.All
         .Select(side => (Side: side, Distance: (side.IsAlongX() ? shown.X : shown.Y).Min(place => side.Sign() * (side.PlaceIn(shown.Concrete) - place))))
         .MinBy(edge => edge.Distance);
 
@@ -198,7 +195,7 @@ public static class CapacityDrawing
 
     private static string Description(ShownCase shown, CapacityVariable variable, ConcreteSide side, double current, double here, List<double> places, FailureMode[]?[] results)
     {
-        string what = variable == CapacityVariable.Embedment ? "effective embedment" : $"distance of the nearest fastener from edge {side.Name()}";
+        string what = variable == CapacityVariable.Embedment ? "effective embedment" : $"distance of the nearest fastener from edge {side}";
         string At(int i) => results[i] is { } modes && FactorOf(modes, null) is var factor && double.IsFinite(factor) ? $"{NumberText.RoundedDown(factor)} times" : "no answer";
         return $"Load case {shown.LoadCase}: how many times the actions the attachment holds against {what}. {At(0)} at {NumberText.Computed(places[0])} {shown.LengthUnit}, {NumberText.RoundedDown(here)} times as it is at {NumberText.AsGiven(current)} {shown.LengthUnit}, {At(places.Count - 1)} at {NumberText.Computed(places[^1])} {shown.LengthUnit}.";
     }

@@ -28,7 +28,8 @@ internal sealed class ConcreteShape
     /// <summary>A rectangular member about what must be seen.</summary>
     /// <param name="concrete">The concrete.</param>
     /// <param name="seen">What must be seen.</param>
-    public static ConcreteShape About(in Rectangle concrete, in Rectangle seen)
+    /// <param name="outline">The outline of the concrete; null: it is that rectangle.</param>
+    public static ConcreteShape About(in Rectangle concrete, in Rectangle seen, Outline? outline)
     {
         double size = Math.Max(seen.Width, seen.Height);
         double margin = 0.09 * size;
@@ -40,8 +41,73 @@ internal sealed class ConcreteShape
             right ? concrete.Right : seen.Right + margin,
             bottom ? concrete.Bottom : seen.Bottom - margin,
             top ? concrete.Top : seen.Top + margin);
+        if (outline is not null)
+        {
+            return new(window, [.. RingsOf(outline).Select(ring => Cut(ring, window)).Where(ring => ring.Length > 0)]);
+        }
+
         SurfacePoint a = new(window.Left, window.Bottom), b = new(window.Right, window.Bottom), c = new(window.Right, window.Top), d = new(window.Left, window.Top);
         return new(window, [[new(a, b, bottom), new(b, c, right), new(c, d, top), new(d, a, left)]]);
+    }
+
+    /// <summary>The sides of an outline, ring by ring.</summary>
+    private static IEnumerable<ShapeSide[]> RingsOf(Outline outline) => outline.Sides.ToArray()
+        .GroupBy(side => side.Ring)
+        .Select(ring => Chained([.. ring.Select(side => new ShapeSide(new(side.StartX, side.StartY), new(side.EndX, side.EndY), IsEdge: true))]));
+
+    /// <summary>The sides of a ring in the order in which they follow one another: those of an opening are kept backward.</summary>
+    private static ShapeSide[] Chained(ShapeSide[] ring) => ring.Length > 1 && ring[0].To != ring[1].From ? [.. Enumerable.Reverse(ring)] : ring;
+
+    /// <summary>What of a ring lies in the window; where it is cut, the concrete goes on.</summary>
+    public static ShapeSide[] Cut(ShapeSide[] ring, in Rectangle window)
+    {
+        (double left, double right, double bottom, double top) = (window.Left, window.Right, window.Bottom, window.Top);
+        ShapeSide[] cut = CutAt(ring, p => p.X - left);
+        cut = CutAt(cut, p => right - p.X);
+        cut = CutAt(cut, p => p.Y - bottom);
+        return CutAt(cut, p => top - p.Y);
+    }
+
+    /// <summary>Cuts a ring along a line: what is kept has a distance of 0 or more from it.</summary>
+    private static ShapeSide[] CutAt(ShapeSide[] ring, Func<SurfacePoint, double> distance)
+    {
+        var kept = new List<ShapeSide>(ring.Length + 2);
+        SurfacePoint? leftAt = null;
+        foreach (ShapeSide side in ring)
+        {
+            double from = distance(side.From), to = distance(side.To);
+            if (from >= 0)
+            {
+                SurfacePoint end = to >= 0 ? side.To : Between(side, from, to);
+                kept.Add(side with { To = end });
+                leftAt = to >= 0 ? leftAt : end;
+            }
+            else if (to >= 0)
+            {
+                SurfacePoint start = Between(side, from, to);
+                if (leftAt is { } last)
+                {
+                    kept.Add(new(last, start, IsEdge: false));
+                    leftAt = null;
+                }
+
+                kept.Add(side with { From = start });
+            }
+        }
+
+        // Left along one of the last sides and entered along one of the first.
+        if (leftAt is { } open && kept.Count > 0)
+        {
+            kept.Add(new(open, kept[0].From, IsEdge: false));
+        }
+
+        return [.. kept.Where(side => side.From != side.To)];
+
+        static SurfacePoint Between(ShapeSide side, double from, double to)
+        {
+            double part = from / (from - to);
+            return new(side.From.X + (part * (side.To.X - side.From.X)), side.From.Y + (part * (side.To.Y - side.From.Y)));
+        }
     }
 
     /// <summary>Fills the concrete, and draws its edges heavy and its breaks as thin lines with a kink.</summary>

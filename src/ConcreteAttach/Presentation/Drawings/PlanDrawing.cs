@@ -38,7 +38,7 @@ public static class PlanDrawing
         List<SurfacePoint[]> area = cone is null ? [] : ProjectedOutline.Of(shown, cone);
         SurfacePoint[] trace = body is null ? [] : [.. body.Trace().Select(p => body.InSurface(shown.Concrete, p))];
         SurfacePoint[] plate = PlateOf(shown);
-        ConcreteShape concrete = ConcreteShape.About(shown.Concrete, Seen(shown, [.. area.SelectMany(r => r), .. trace, .. plate]));
+        ConcreteShape concrete = ConcreteShape.About(shown.Concrete, Seen(shown, [.. area.SelectMany(r => r), .. trace, .. plate]), shown.Outline);
         PlanScale scale = PlanScale.Fit(concrete.Window, Width, Height);
         concrete.Draw(drawing, scale);
 
@@ -164,7 +164,7 @@ public static class PlanDrawing
             yield return $"Shaded: {{A_Nc}} = {shown.Area(area)}, {InWords(cone)}, {ShownCase.Fasteners(cone.Group)}.";
         }
 
-        if (breakout is not null)
+        if (breakout is not null && breakout.Side.Number == 0)
         {
             yield return $"Dash-dotted: {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
         }
@@ -181,9 +181,9 @@ public static class PlanDrawing
     {
         string edges = shown.Verification.Attachment.Concrete.Edges.ToString();
         string text = $"{QuantityText.Format(shown.X.Length)} fastener{(shown.X.Length == 1 ? "" : "s")} seen from above, load case {shown.LoadCase}. ";
-        text += edges.Length == 0 ? "No edge of the concrete is within reach." : $"Edges of the concrete, measured from the origin: {edges}.";
+        text += shown.Outline is not null ? "The concrete has an outline of its own." : edges.Length == 0 ? "No edge of the concrete is within reach." : $"Edges of the concrete, measured from the origin: {edges}.";
         text += cone?.Sheet?.Find("A_Nc") is { } area ? $" The projected area of {InWords(cone)} is {shown.Area(area)}, {ShownCase.Fasteners(cone.Group)}." : "";
-        text += breakout is null ? "" : $" A line shows {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
+        text += breakout is null || breakout.Side.Number > 0 ? "" : $" A line shows {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
         return text;
     }
 }

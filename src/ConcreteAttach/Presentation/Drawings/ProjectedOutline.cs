@@ -19,6 +19,11 @@ internal static class ProjectedOutline
         int[] group = [.. cone.Group];
         double[] xs = [.. group.Select(i => shown.X[i])], ys = [.. group.Select(i => shown.Y[i])];
 
+        if (shown.Outline is { } outline)
+        {
+            return [.. group.Take(MostTraced).Select(i => Seen(outline, shown.X[i], shown.Y[i], reach)).Where(ring => ring.Length > 0)];
+        }
+
         // On the sheet an area that was found on the drawing is given; one that is width times height is computed.
         bool isRectangle = cone.Sheet?.Lines.OfType<Calculation.StepLine>().Any(step => step.Id == "A_Nc") == true;
         Rectangle concrete = shown.Concrete;
@@ -51,6 +56,20 @@ internal static class ProjectedOutline
         }
 
         return Trace(isCovered, columns, rows);
+    }
+
+    /// <summary>What a fastener sees of the concrete within its square. The areas of several lie over one another; the sheet counts their union.</summary>
+    private static SurfacePoint[] Seen(Outline outline, double x, double y, double reach)
+    {
+        SeenConcrete seen = SeenConcrete.From(outline, x, y);
+        var ring = new ShapeSide[seen.Xs.Length];
+        for (int i = 0; i < ring.Length; i++)
+        {
+            int next = (i + 1) % ring.Length;
+            ring[i] = new(new(seen.Xs[i], seen.Ys[i]), new(seen.Xs[next], seen.Ys[next]), IsEdge: true);
+        }
+
+        return [.. ConcreteShape.Cut(ring, new(x - reach, x + reach, y - reach, y + reach)).Select(side => side.From)];
     }
 
     private static SurfacePoint[] Ring(double left, double right, double bottom, double top) => [new(left, bottom), new(right, bottom), new(right, top), new(left, top)];

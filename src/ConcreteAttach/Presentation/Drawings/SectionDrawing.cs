@@ -39,7 +39,7 @@ public static class SectionDrawing
         int[] group = cone is null ? [.. Enumerable.Range(0, shown.X.Length)] : [.. cone.Group];
         bool isAlongX = IsAlongX(shown, group);
         double[] places = isAlongX ? shown.X : shown.Y;
-        (double low, double high) = isAlongX ? (shown.Concrete.Left, shown.Concrete.Right) : (shown.Concrete.Bottom, shown.Concrete.Top);
+        (double low, double high) = shown.Span(isAlongX);
         double coneDepth = cone is null ? shown.Embedment : shown.EmbedmentOf(cone);
         double first = group.Min(i => places[i]), last = group.Max(i => places[i]);
         double coneLow = Math.Max(first - (1.5 * coneDepth), low), coneHigh = Math.Min(last + (1.5 * coneDepth), high);
@@ -73,8 +73,9 @@ public static class SectionDrawing
     private static bool IsAlongX(ShownCase shown, int[] group)
     {
         Rectangle extent = Layouts.ExtentOf([.. group.Select(i => shown.X[i])], [.. group.Select(i => shown.Y[i])]);
-        double toX = Math.Min(extent.Left - shown.Concrete.Left, shown.Concrete.Right - extent.Right);
-        double toY = Math.Min(extent.Bottom - shown.Concrete.Bottom, shown.Concrete.Top - extent.Top);
+        (double left, double right) = shown.Span(isAlongX: true);
+        (double bottom, double top) = shown.Span(isAlongX: false);
+        double toX = Math.Min(extent.Left - left, right - extent.Right), toY = Math.Min(extent.Bottom - bottom, top - extent.Top);
         return double.IsFinite(Math.Min(toX, toY)) ? toX <= toY : extent.Width >= extent.Height;
     }
 
@@ -240,7 +241,7 @@ public static class SectionDrawing
         x += embedment.Width(Drawing.TextSize) + 22;
         DimensionChain.Upright(drawing, 0, floor, x, right + 3, LabelText.WithSymbols($"{{h_a}} = {shown.Length(shown.Thickness)}"), isShortened);
 
-        (double low, double high) = isAlongX ? (shown.Concrete.Left, shown.Concrete.Right) : (shown.Concrete.Bottom, shown.Concrete.Top);
+        (double low, double high) = shown.Span(isAlongX);
         double[] places = DimensionChain.Places(isAlongX ? shown.X : shown.Y, low == window.Left ? low : double.NaN, high == window.Right ? high : double.NaN);
         double lowest = Math.Max(floor, drawing.Extent.Bottom);
         new DimensionChain(drawing, shown.Length).Horizontal([.. places.Select(p => new Station(p, scale.X(p), floor + 3))], lowest + 22);

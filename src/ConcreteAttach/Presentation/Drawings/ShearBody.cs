@@ -49,7 +49,8 @@ internal sealed class ShearBody
     /// <summary>The body of a mode; null where the mode has no edge or no sheet.</summary>
     public static ShearBody? Of(ShownCase shown, FailureMode mode)
     {
-        if (mode.Side == ConcreteSide.None || mode.Sheet?.Find("c_a1") is not { } rowDistance)
+        // The sides of an outline have bodies of their own making (between the sides that a fastener faces): not drawn.
+        if (mode.Side == ConcreteSide.None || mode.Side.Number > 0 || mode.Sheet?.Find("c_a1") is not { } rowDistance)
         {
             return null;
         }

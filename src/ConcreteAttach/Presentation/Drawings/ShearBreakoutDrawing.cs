@@ -69,7 +69,7 @@ public static class ShearBreakoutDrawing
         Section(drawing, shown, body, start, face, bottom, pixels, behind, isShortened);
         Dimensions(drawing, shown, body, left, edge, right, face, bottom, pixels, start, isShortened);
         _ = drawing.TryLabel(LabelText.Plain("Plan"), [new(0, -9, Anchor.Start)], Drawing.NoteSize);
-        _ = drawing.TryLabel(LabelText.Plain($"Edge {mode.Side.Name()} seen from outside"), [new(0, face - 9, Anchor.Start), new(0, face - 13, Anchor.Start)], Drawing.NoteSize);
+        _ = drawing.TryLabel(LabelText.Plain($"Edge {mode.Side} seen from outside"), [new(0, face - 9, Anchor.Start), new(0, face - 13, Anchor.Start)], Drawing.NoteSize);
         _ = drawing.TryLabel(LabelText.Plain("Section"), [new(start + (behind * pixels), face - 9, Anchor.End), new(start + (behind * pixels) + 12, face - 9, Anchor.Start)], Drawing.NoteSize);
         string projected = mode.Sheet.Find("A_Vc") is { } value ? $" {{A_Vc}} = {shown.Area(value)}." : "";
         drawing.Notes(

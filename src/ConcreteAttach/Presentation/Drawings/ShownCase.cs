@@ -20,7 +20,8 @@ internal sealed class ShownCase
         Contact = verification.Contacts.FirstOrDefault(c => c.LoadCase == loadCase);
         X = [.. verification.Attachment.Layout.Positions.Select(p => p.X.In(System))];
         Y = [.. verification.Attachment.Layout.Positions.Select(p => p.Y.In(System))];
-        Concrete = verification.Attachment.Concrete.Edges.ToRectangle(System);
+        Outline = verification.Attachment.Concrete.Outline?.In(System);
+        Concrete = Outline?.Bounds ?? verification.Attachment.Concrete.Edges.ToRectangle(System);
         Embedment = verification.Attachment.Fastener.EffectiveEmbedment.In(System);
         Diameter = verification.Attachment.Fastener.Diameter.In(System);
         Thickness = verification.Attachment.Concrete.Thickness.In(System);
@@ -45,8 +46,37 @@ internal sealed class ShownCase
 
     public double[] Y { get; }
 
-    /// <summary>The concrete; a side without an edge is infinitely far.</summary>
+    /// <summary>The concrete; a side without an edge is infinitely far. Of an outline the rectangle about it.</summary>
     public Rectangle Concrete { get; }
+
+    /// <summary>The outline of the surface; null for a member given by its edges.</summary>
+    public Outline? Outline { get; }
+
+    /// <summary>From where to where the concrete reaches on the line along an axis through the middle of the fasteners, as far as all of them stand in one piece of it.</summary>
+    public (double Low, double High) Span(bool isAlongX)
+    {
+        if (Outline is null)
+        {
+            return isAlongX ? (Concrete.Left, Concrete.Right) : (Concrete.Bottom, Concrete.Top);
+        }
+
+        double[] along = isAlongX ? X : Y;
+        double across = (isAlongX ? Y : X).Average();
+        (double low, double high) = isAlongX ? (Concrete.Left, Concrete.Right) : (Concrete.Bottom, Concrete.Top);
+        foreach (OutlineSide side in Outline.Sides)
+        {
+            (double fromAlong, double fromAcross, double toAlong, double toAcross) =
+                isAlongX ? (side.StartX, side.StartY, side.EndX, side.EndY) : (side.StartY, side.StartX, side.EndY, side.EndX);
+            if ((fromAcross > across) != (toAcross > across))
+            {
+                double place = fromAlong + ((across - fromAcross) / (toAcross - fromAcross) * (toAlong - fromAlong));
+                low = place <= along.Min() ? Math.Max(low, place) : low;
+                high = place >= along.Max() ? Math.Min(high, place) : high;
+            }
+        }
+
+        return (low, high);
+    }
 
     public double Embedment { get; }
 

@@ -76,12 +76,12 @@ internal static class RequestReader
     private static ConcreteMember Concrete(InputObject concrete)
     {
         concrete.AllowOnly(
-            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "aggregateSize", "splittingReinforcement"],
-            "outline");
+            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "outline", "openings", "aggregateSize", "splittingReinforcement"]);
         InputObject? supplementary = concrete.Optional("supplementaryReinforcement")?.Object("an object with tension and shear");
         supplementary?.AllowOnly(["tension", "shear"]);
         InputObject? edges = concrete.Optional("edges")?.Object("an object with the distances +x, -x, +y and -y");
         edges?.AllowOnly(["+x", "-x", "+y", "-y"]);
+        SurfaceOutline? outline = Outline(concrete, hasEdges: edges is not null);
         return concrete.Value.Guard(() => new ConcreteMember(concrete.Required("strength").Stress(), concrete.Required("thickness").Length())
         {
             Density = concrete.Optional("density") is { } density ? DensityOf(density) : ConcreteDensity.Normalweight,
@@ -93,7 +93,19 @@ internal static class RequestReader
             Cover = concrete.Optional("cover")?.Length(),
             AggregateSize = concrete.Optional("aggregateSize")?.Length(),
             Edges = edges is null ? EdgeDistances.None : EdgesOf(edges),
+            Outline = outline,
         });
+    }
+
+    private static SurfaceOutline? Outline(InputObject concrete, bool hasEdges)
+    {
+        InputValue? openings = concrete.Optional("openings");
+        if (concrete.Optional("outline") is not { } vertices)
+        {
+            return openings is null ? null : throw openings.Error("nothing: only an outline has openings");
+        }
+
+        return hasEdges ? throw vertices.Error("nothing beside edges: give either edges or an outline") : PlateReader.Outline(vertices, openings);
     }
 
     private static ConcreteDensity DensityOf(InputValue density)

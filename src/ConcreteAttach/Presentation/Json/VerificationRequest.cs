@@ -54,7 +54,7 @@ public sealed record VerificationRequest
     private string PathOf(string parameter) => parameter switch
     {
         "positions" or "loadCases" => $"/{parameter}",
-        "strength" or "thickness" or "density" or "cover" => $"/concrete/{parameter}",
+        "strength" or "thickness" or "density" or "cover" or "outline" => $"/concrete/{parameter}",
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),
         "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" => LoadCasePath(FirstRefused(), parameter),

@@ -70,11 +70,14 @@ public sealed class DrawingTests
     private static IEnumerable<ShownCase> Random(int count, int seed) =>
         AttachmentSamples.Take(count, seed).Select((sample, i) => ShownCase.Of(sample.Prepared.Verify([sample.LoadCase], SheetScope.All), new DrawingOptions { BothSystems = i % 3 == 0 }));
 
+    private static IEnumerable<ShownCase> Outlined(int count, int seed) => Enumerable.Range(seed * 1000, count)
+        .Select(OutlineSamples.Next).Select(sample => ShownCase.Of(sample.Prepared.Verify([sample.LoadCase], SheetScope.All), null));
+
     [Fact]
     public void Labels_never_overlap()
     {
         int labels = 0;
-        foreach (ShownCase shown in Samples().Concat(Random(RandomAttachments, seed: 81)).Concat(Plates(300, seed: 84)))
+        foreach (ShownCase shown in Samples().Concat(Random(RandomAttachments, seed: 81)).Concat(Plates(300, seed: 84)).Concat(Outlined(400, seed: 86)))
         {
             foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
             {
@@ -102,7 +105,7 @@ public sealed class DrawingTests
     [Fact]
     public void Every_drawing_is_well_formed_has_title_and_description_and_asks_for_nothing_outside()
     {
-        foreach (ShownCase shown in Samples().Concat(Random(300, seed: 82)).Concat(Plates(100, seed: 85)))
+        foreach (ShownCase shown in Samples().Concat(Random(300, seed: 82)).Concat(Plates(100, seed: 85)).Concat(Outlined(100, seed: 87)))
         {
             foreach ((string name, Func<ShownCase, Drawing?> draw) in Figures)
             {

@@ -50,7 +50,8 @@ public sealed class BadInputTests
         { "/concrete", "\"4000 psi\"", null, "4000 psi", "an object", true },
         { "/concrete/colour", "\"grey\"", null, "an unknown field", "strength, density", true },
         { "/concrete/a~1b~0c", "1", null, "an unknown field", "strength, density", true },
-        { "/concrete/outline", "[]", null, "not available in this version", "edges", true },
+        { "/concrete/outline", "[]", null, "an array", "either edges or an outline", true },
+        { "/concrete/openings", "[]", null, "an array", "only an outline has openings", true },
         { "/concrete/strength", null, null, "nothing", "a stress", true },
         { "/concrete/strength", "null", null, "null", "a stress", true },
         { "/concrete/strength", "4000", null, "the number 4000", "text with its unit", true },
@@ -184,6 +185,50 @@ public sealed class BadInputTests
         Assert.Contains(error.Found, document["error"]!["message"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.True(Schemas.Result.Evaluate(document).IsValid);
         Assert.Equal(isSeenBySchema, !Schemas.Input.Evaluate(JsonNode.Parse(input)).IsValid);
+    }
+
+    private const string Square = """[["-20 in","-20 in"],["20 in","-20 in"],["20 in","20 in"],["-20 in","20 in"]]""";
+
+    /// <summary>An outline and openings in place of the edges; where the error is, parts of what was found and of what is permitted; whether the JSON Schema sees it too.</summary>
+    public static TheoryData<string, string?, string, string, string, bool> Outlines => new()
+    {
+        { "{}", null, "/concrete/outline", "an object", "an array of vertices", true },
+        { "[]", null, "/concrete/outline", "no vertex", "at least 3 vertices", true },
+        { """[["0 in","0 in"],["9 in","0 in"]]""", null, "/concrete/outline", "2 vertices", "at least 3 vertices", true },
+        { """[["0 in","0 in"],["9 in","0 in"],["18 in","0 in"]]""", null, "/concrete/outline", "on one straight line", "enclose an area", false },
+        { """[["-20 in","-20 in"],["20 in","20 in"],["20 in","-20 in"],["-20 in","20 in"]]""", null, "/concrete/outline", "meets", "neither crosses nor touches itself", false },
+        { """[["-20 in","-20 in"],["20 in","-20 in"],["20 in","-20 in"],["-20 in","20 in"]]""", null, "/concrete/outline/2", "the same place", "a place of its own", false },
+        { """[["-20 in","-20 in"],["20 in"],["20 in","20 in"]]""", null, "/concrete/outline/1", "an array of 1", "[x, y]", true },
+        { """[["-20 in","-20 in"],["20 in","-20 in"],["20 in","2"]]""", null, "/concrete/outline/2/1", "2", "with its unit", true },
+        { """[["-20 in","-20 in"],["20 in","-20 in"],["20 in","5000000000 in"]]""", null, "/concrete/outline/2", "", "at most 1000000 m", false },
+        { """[["-20 in","-20 in"],["20 in","-20 in"],["-20 in","20 in"]]""", null, "/positions", "fastener 1 at x = 3 in", "at or beyond side 2", false },
+        { """[["-1 in","-20 in"],["20 in","-20 in"],["20 in","20 in"],["-1 in","20 in"]]""", null, "/positions", "fastener 0", "inside the concrete", false },
+        { Square, "{}", "/concrete/openings", "an object", "an array of openings", true },
+        { Square, "[[]]", "/concrete/openings/0", "no vertex", "at least 3 vertices", true },
+        { Square, """[[["30 in","0 in"],["32 in","0 in"],["32 in","2 in"]]]""", "/concrete/openings/0", "outside of the outline", "inside of the outline", false },
+        { Square, """[[["18 in","0 in"],["22 in","0 in"],["22 in","2 in"]]]""", "/concrete/openings/0", "meets", "inside of the outline", false },
+        { Square, """[[["8 in","0 in"],["12 in","0 in"],["12 in","2 in"]],[["9 in","-1 in"],["11 in","-1 in"],["11 in","3 in"]]]""", "/concrete/openings/1", "meets", "nor another opening", false },
+        { Square, """[[["2 in","2 in"],["4 in","2 in"],["4 in","4 in"],["2 in","4 in"]]]""", "/positions", "fastener 2", "of opening 1", false },
+    };
+
+    [Theory]
+    [MemberData(nameof(Outlines))]
+    public void Error_of_an_outline_names_the_place_what_was_found_and_what_is_permitted(
+        string outline, string? openings, string place, string found, string permitted, bool isSeenBySchema)
+    {
+        string input = openings is null
+            ? ContractExample.With(("/concrete/edges", null), ("/concrete/outline", outline))
+            : ContractExample.With(("/concrete/edges", null), ("/concrete/outline", outline), ("/concrete/openings", openings));
+
+        InputException error = Refused(input);
+
+        Assert.Equal(place, error.Parameter);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Contains(permitted, error.Permitted, StringComparison.Ordinal);
+        JsonNode document = JsonNode.Parse(VerificationJson.Verify(input))!;
+        Assert.Equal(place, document["error"]!["path"]!.GetValue<string>());
+        Assert.True(Schemas.Result.Evaluate(document).IsValid);
+        Assert.Equal(!isSeenBySchema, Schemas.Input.Evaluate(JsonNode.Parse(input)).IsValid);
     }
 
     [Fact]
