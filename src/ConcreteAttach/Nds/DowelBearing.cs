@@ -30,7 +30,7 @@ internal static class DowelBearing
         T d = sheet.Given("D", data.NominalDiameter, Dimension.Length);
         if (sheet.When(d < T.Literal(DowelData.SmallDiameter), "Table 12.3.3"))
         {
-            return Printed(sheet, data, ids.Strength, 16_600 * T.Power(g, 1.84), "Table 12.3.3, D < 1/4 in.");
+            return Printed(sheet, data, ids.Strength, ids.ExactStrength, 16_600 * T.Power(g, 1.84), "Table 12.3.3, D < 1/4 in.");
         }
 
         if (member.IsEndGrain)
@@ -40,8 +40,8 @@ internal static class DowelBearing
 
         return member.Angle switch
         {
-            0 => Printed(sheet, data, ids.Strength, 11_200 * g, "Table 12.3.3, parallel to grain"),
-            90 => Printed(sheet, data, ids.Strength, Across(g, d), "Table 12.3.3, perpendicular to grain"),
+            0 => Printed(sheet, data, ids.Strength, ids.ExactStrength, 11_200 * g, "Table 12.3.3, parallel to grain"),
+            90 => Printed(sheet, data, ids.Strength, ids.ExactStrength, Across(g, d), "Table 12.3.3, perpendicular to grain"),
             _ => AtAngle(sheet, data, member, ids, g, d),
         };
     }
@@ -53,8 +53,8 @@ internal static class DowelBearing
     private static T AtAngle<T>(Sheet<T> sheet, DowelData data, in MemberData member, MemberSymbols ids, T g, T d)
         where T : struct, IFormulaNumber<T>
     {
-        T along = Printed(sheet, data, ids.Parallel, 11_200 * g, "Table 12.3.3, parallel to grain");
-        T across = Printed(sheet, data, ids.Perpendicular, Across(g, d), "Table 12.3.3, perpendicular to grain");
+        T along = Printed(sheet, data, ids.Parallel, ids.ExactParallel, 11_200 * g, "Table 12.3.3, parallel to grain");
+        T across = Printed(sheet, data, ids.Perpendicular, ids.ExactPerpendicular, Across(g, d), "Table 12.3.3, perpendicular to grain");
         (double sine, double cosine) = Math.SinCos(member.Angle * Math.PI / 180);
         sheet.Given(ids.Angle, member.Angle, Dimension.None, "angle between load and grain, degrees");
         T sin = sheet.Given(ids.Sine, sine, Dimension.None, "of that angle");
@@ -75,10 +75,9 @@ internal static class DowelBearing
             : sheet.Step(ids.Strength, 2.2 * fu / 1.6, Dimension.Stress, "Appendix I.2, cold-formed steel");
     }
 
-    private static T Printed<T>(Sheet<T> sheet, DowelData data, string id, T value, string clause)
-        where T : struct, IFormulaNumber<T>
-    {
-        T step = sheet.Step(id, value, Dimension.Stress, clause);
-        return data.IsRounded ? PrintedRounding.Bearing(sheet, id, step) : step;
-    }
+    /// <summary>The value of the formula, or with rounding that of the printed table, which then carries the symbol.</summary>
+    private static T Printed<T>(Sheet<T> sheet, DowelData data, string id, string exactId, T value, string clause)
+        where T : struct, IFormulaNumber<T> => data.IsRounded
+            ? PrintedRounding.Bearing(sheet, id, sheet.Step(exactId, value, Dimension.Stress, clause))
+            : sheet.Step(id, value, Dimension.Stress, clause);
 }

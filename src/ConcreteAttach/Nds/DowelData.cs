@@ -86,9 +86,32 @@ internal sealed class DowelData
 }
 
 /// <summary>The symbols of one member on the sheet, so that main and side member do not share a line.</summary>
-internal sealed record MemberSymbols(string Gravity, string Angle, string Sine, string Cosine, string Parallel, string Perpendicular, string Ultimate, string Strength)
+internal sealed class MemberSymbols(string member)
 {
-    public static readonly MemberSymbols Main = new("G_m", "theta_m", "sin_m", "cos_m", "F_e_par_m", "F_e_perp_m", "F_u_m", "F_em");
+    public static readonly MemberSymbols Main = new("m");
 
-    public static readonly MemberSymbols Side = new("G_s", "theta_s", "sin_s", "cos_s", "F_e_par_s", "F_e_perp_s", "F_u_s", "F_es");
+    public static readonly MemberSymbols Side = new("s");
+
+    public string Gravity { get; } = "G_" + member;
+
+    public string Angle { get; } = "theta_" + member;
+
+    public string Sine { get; } = "sin_theta_" + member;
+
+    public string Cosine { get; } = "cos_theta_" + member;
+
+    public string Ultimate { get; } = "F_u_" + member;
+
+    public string Parallel { get; } = "F_e_par_" + member;
+
+    public string Perpendicular { get; } = "F_e_perp_" + member;
+
+    public string Strength { get; } = "F_e" + member;
+
+    /// <summary>The same before they are rounded as the table prints them.</summary>
+    public string ExactParallel { get; } = $"F_e_par_{member}_exact";
+
+    public string ExactPerpendicular { get; } = $"F_e_perp_{member}_exact";
+
+    public string ExactStrength { get; } = $"F_e{member}_exact";
 }
