@@ -78,6 +78,9 @@ internal static class SymbolText
     /// <summary>The Greek letter of a name, or the text itself.</summary>
     public static string Greek(string stem) => stem switch
     {
+        "alpha" => "α",
+        "gamma" => "γ",
+        "Delta" => "Δ",
         "psi" => "ψ",
         "phi" => "φ",
         "lambda" => "λ",

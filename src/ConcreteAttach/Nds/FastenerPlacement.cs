@@ -104,7 +104,7 @@ public sealed class FastenerPlacement
 
         if (ShearAreaRatio is { } area)
         {
-            T one = sheet.Given("1_area", 1, Dimension.None, "shear area of full strength");
+            T one = sheet.Given("A_full", 1, Dimension.None, "shear area of full strength");
             least = T.Min(least, Ratio(sheet, new("A_ratio", "C_Delta_A", "12.5.1.2(b)", "Shear area ratio", Dimension.None), area, one, 0.5 * one, notMet));
         }
 

@@ -74,7 +74,7 @@ public sealed class FastenerRow
         T side = sheet.Given("EA_s", SideStiffness, Dimension.Force, "E_s A_s");
         T n = sheet.Given("n", Count, Dimension.None);
         T ratio = sheet.Factor("R_EA", T.Min(side / main, main / side), "11.3.6");
-        T gamma = sheet.Factor("gamma", (Slip == LoadSlip.WoodToWood ? 180_000 : 270_000) * T.Power(d, 3, 2), "11.3.6, lbf/in");
+        T gamma = sheet.Step("gamma", (Slip == LoadSlip.WoodToWood ? 180_000 : 270_000) * T.Power(d, 3, 2), Dimension.ForcePerLength, "11.3.6, load/slip modulus");
         T u = sheet.Factor("u", 1 + (gamma * (s / 2) * ((1 / main) + (1 / side))), "11.3.6");
         T m = sheet.Factor("m", u - T.Sqrt(T.Power(u, 2, 1) - 1), "11.3.6");
         T far = T.Power(m, 2 * Count, 1);
