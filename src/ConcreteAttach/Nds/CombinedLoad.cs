@@ -50,9 +50,9 @@ public static class CombinedLoad
         return kind switch
         {
             DowelKind.LagScrew or DowelKind.WoodScrew =>
-                sheet.Step("Z'_alpha", w * z / ((w * T.Power(cos, 2, 1)) + (z * T.Power(sin, 2, 1))), Dimension.Force, "(12.4-1)"),
+                sheet.Step("Z'_alpha", w * z / ((w * T.Power(cos, 2, 1)) + (z * T.Power(sin, 2, 1))), Dimension.Force, "12.4-1"),
             DowelKind.Bolt => sheet.Step("Z'_alpha", T.Min(z / cos, w / sin), Dimension.Force, "12.3.10, each component to its own strength"),
-            _ => sheet.Step("Z'_alpha", w * z / ((w * cos) + (z * sin)), Dimension.Force, "(12.4-2)"),
+            _ => sheet.Step("Z'_alpha", w * z / ((w * cos) + (z * sin)), Dimension.Force, "12.4-2"),
         };
     }
 }

@@ -59,7 +59,7 @@ internal static class DowelBearing
         sheet.Given(ids.Angle, member.Angle, Dimension.None, "angle between load and grain, degrees");
         T sin = sheet.Given(ids.Sine, sine, Dimension.None, "of that angle");
         T cos = sheet.Given(ids.Cosine, cosine, Dimension.None, "of that angle");
-        return sheet.Step(ids.Strength, along * across / ((along * T.Power(sin, 2, 1)) + (across * T.Power(cos, 2, 1))), Dimension.Stress, "12.3.4, (12.3-11)");
+        return sheet.Step(ids.Strength, along * across / ((along * T.Power(sin, 2, 1)) + (across * T.Power(cos, 2, 1))), Dimension.Stress, "12.3.4, 12.3-11");
     }
 
     /// <summary>

@@ -87,11 +87,11 @@ public sealed class FastenerPlacement
         }
 
         T d = sheet.Given("D", diameter, Dimension.Length);
-        T least = sheet.Factor("C_Delta_0", 1, "12.5.1");
+        T? least = null;
         if (EndDistance is { } end)
         {
             double full = Load == GrainLoad.ParallelTension ? (IsSoftwood ? 7 : 5) : 4;
-            least = T.Min(least, Ratio(sheet, new("a_end", "C_Delta_end", "Table 12.5.1A", "End distance"), In(end), full * d, full / 2 * d, notMet));
+            least = Least(least, Ratio(sheet, new("a_end", "C_Delta_end", "Table 12.5.1A", "End distance"), In(end), full * d, full / 2 * d, notMet));
         }
 
         if (Spacing is { } spacing)
@@ -99,17 +99,19 @@ public sealed class FastenerPlacement
             T full = Load != GrainLoad.Perpendicular ? 4 * d
                 : SpacingOfAttachedMembers is { } needed ? T.Max(3 * d, sheet.Given("s_full", In(needed), Dimension.Length, "as the attached members need"))
                 : 3 * d;
-            least = T.Min(least, Ratio(sheet, new("s", "C_Delta_s", "Table 12.5.1B", "Spacing in a row"), In(spacing), full, 3 * d, notMet));
+            least = Least(least, Ratio(sheet, new("s", "C_Delta_s", "Table 12.5.1B", "Spacing in a row"), In(spacing), full, 3 * d, notMet));
         }
 
         if (ShearAreaRatio is { } area)
         {
             T one = sheet.Given("A_full", 1, Dimension.None, "shear area of full strength");
-            least = T.Min(least, Ratio(sheet, new("A_ratio", "C_Delta_A", "12.5.1.2(b)", "Shear area ratio", Dimension.None), area, one, 0.5 * one, notMet));
+            least = Least(least, Ratio(sheet, new("A_ratio", "C_Delta_A", "12.5.1.2(b)", "Shear area ratio", Dimension.None), area, one, 0.5 * one, notMet));
         }
 
         Edges(sheet, d, slenderLength / diameter, notMet);
-        return sheet.Factor("C_Delta", least, "12.5.1, least of the ratios");
+        return least is { } ratio
+            ? sheet.Factor("C_Delta", ratio, "12.5.1, least of the ratios")
+            : sheet.Factor("C_Delta", 1, "12.5.1, no end, row or shear area that lowers it");
     }
 
     /// <summary>Edge distance and distance of rows: minima without a reduction.</summary>
@@ -153,6 +155,9 @@ public sealed class FastenerPlacement
             }
         }
     }
+
+    private static T Least<T>(T? before, T ratio)
+        where T : struct, IFormulaNumber<T> => before is { } other && other.Value <= ratio.Value ? other : ratio;
 
     /// <summary>Found over what full strength needs, at most 1.</summary>
     private static T Ratio<T>(Sheet<T> sheet, Rule rule, double found, T full, T least, List<string> notMet)

@@ -80,6 +80,6 @@ public sealed class FastenerRow
         T far = T.Power(m, 2 * Count, 1);
         T near = T.Power(m, Count, 1);
         return sheet.Factor(
-            "C_g", m * (1 - far) / (n * (((1 + (ratio * near)) * (1 + m)) - 1 + far)) * ((1 + ratio) / (1 - m)), "(11.3-1)");
+            "C_g", m * (1 - far) / (n * (((1 + (ratio * near)) * (1 + m)) - 1 + far)) * ((1 + ratio) / (1 - m)), "11.3-1");
     }
 }

@@ -39,7 +39,7 @@ public static class HeadPullThrough
         T t = sheet.Given("t_ns", thickness, Dimension.Length);
         T pi = sheet.Given("pi", Math.PI, Dimension.None);
         return sheet.When(t <= 2.5 * dh, "12.2.5")
-            ? sheet.Step("W_H", 690 * pi * dh * T.Power(g, 2, 1) * t, Dimension.Force, "(12.2-6a)")
-            : sheet.Step("W_H", 1_725 * pi * T.Power(dh, 2, 1) * T.Power(g, 2, 1), Dimension.Force, "(12.2-6b)");
+            ? sheet.Step("W_H", 690 * pi * dh * T.Power(g, 2, 1) * t, Dimension.Force, "12.2-6a")
+            : sheet.Step("W_H", 1_725 * pi * T.Power(dh, 2, 1) * T.Power(g, 2, 1), Dimension.Force, "12.2-6b");
     }
 }

@@ -107,7 +107,7 @@ public sealed class WasherBearing
         }
 
         T lb = sheet.Given("l_b", _length, Dimension.Length);
-        return sheet.When(lb < T.Literal(6), "3.10.4") ? sheet.Factor("C_b", (lb + T.Literal(0.375)) / lb, "(3.10-2)") : sheet.Factor("C_b", 1, "3.10.4");
+        return sheet.When(lb < T.Literal(6), "3.10.4") ? sheet.Factor("C_b", (lb + T.Literal(0.375)) / lb, "3.10-2") : sheet.Factor("C_b", 1, "3.10.4");
     }
 
     private static double Hole(string parameter, Length hole, Length size)

@@ -82,10 +82,10 @@ public sealed class WithdrawalConnection
         T d = sheet.Given("D", Fastener.Diameter.In(MeasurementSystem.PoundInch), Dimension.Length);
         return Fastener.Kind switch
         {
-            DowelKind.LagScrew => sheet.Step("W", 1_800 * T.Power(g, 3, 2) * T.Power(d, 0.75), Dimension.ForcePerLength, "(12.2-1), lag screw"),
-            DowelKind.WoodScrew => sheet.Step("W", 2_850 * T.Power(g, 2, 1) * d, Dimension.ForcePerLength, "(12.2-2), wood screw"),
-            DowelKind.Nail => sheet.Step("W", 1_380 * T.Power(g, 5, 2) * d, Dimension.ForcePerLength, "(12.2-3), plain nail"),
-            _ => sheet.Step("W", 1_800 * T.Power(g, 2, 1) * d, Dimension.ForcePerLength, "(12.2-4), post-frame ring-shank nail"),
+            DowelKind.LagScrew => sheet.Step("W", 1_800 * T.Power(g, 3, 2) * T.Power(d, 0.75), Dimension.ForcePerLength, "12.2-1, lag screw"),
+            DowelKind.WoodScrew => sheet.Step("W", 2_850 * T.Power(g, 2, 1) * d, Dimension.ForcePerLength, "12.2-2, wood screw"),
+            DowelKind.Nail => sheet.Step("W", 1_380 * T.Power(g, 5, 2) * d, Dimension.ForcePerLength, "12.2-3, plain nail"),
+            _ => sheet.Step("W", 1_800 * T.Power(g, 2, 1) * d, Dimension.ForcePerLength, "12.2-4, post-frame ring-shank nail"),
         };
     }
 }

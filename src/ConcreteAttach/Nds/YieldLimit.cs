@@ -50,13 +50,13 @@ internal static class YieldLimit
             "Table 12.3.1A");
         T k2 = sheet.Factor("k_2", T.Sqrt((2 * (1 + re)) + (2 * fyb * (1 + (2 * re)) * T.Power(d, 2, 1) / (3 * fem * T.Power(lm, 2, 1)))) - 1, "Table 12.3.1A");
         T k3 = HingeFactor(sheet, d, fyb, ls, fem, re);
-        T im = Mode(sheet, modes, YieldMode.MainBearing, "Z_Im", d * lm * fem / rd.Bearing, "(12.3-1)");
-        T @is = Mode(sheet, modes, YieldMode.SideBearing, "Z_Is", d * ls * fes / rd.Bearing, "(12.3-2)");
-        T ii = Mode(sheet, modes, YieldMode.Rotation, "Z_II", k1 * d * ls * fes / rd.Rotation, "(12.3-3)");
-        T iiim = Mode(sheet, modes, YieldMode.HingeAndMainBearing, "Z_IIIm", k2 * d * lm * fem / ((1 + (2 * re)) * rd.Hinge), "(12.3-4)");
-        T iiis = Mode(sheet, modes, YieldMode.HingeAndSideBearing, "Z_IIIs", k3 * d * ls * fem / ((2 + re) * rd.Hinge), "(12.3-5)");
-        T iv = Mode(sheet, modes, YieldMode.TwoHinges, "Z_IV", T.Power(d, 2, 1) / rd.Hinge * T.Sqrt(2 * fem * fyb / (3 * (1 + re))), "(12.3-6)");
-        return T.Min(T.Min(T.Min(im, @is), T.Min(ii, iiim)), T.Min(iiis, iv));
+        T im = Mode(sheet, modes, YieldMode.MainBearing, "Z_Im", d * lm * fem / rd.Bearing, "12.3-1");
+        T @is = Mode(sheet, modes, YieldMode.SideBearing, "Z_Is", d * ls * fes / rd.Bearing, "12.3-2");
+        T ii = Mode(sheet, modes, YieldMode.Rotation, "Z_II", k1 * d * ls * fes / rd.Rotation, "12.3-3");
+        T iiim = Mode(sheet, modes, YieldMode.HingeAndMainBearing, "Z_IIIm", k2 * d * lm * fem / ((1 + (2 * re)) * rd.Hinge), "12.3-4");
+        T iiis = Mode(sheet, modes, YieldMode.HingeAndSideBearing, "Z_IIIs", k3 * d * ls * fem / ((2 + re) * rd.Hinge), "12.3-5");
+        T iv = Mode(sheet, modes, YieldMode.TwoHinges, "Z_IV", T.Power(d, 2, 1) / rd.Hinge * T.Sqrt(2 * fem * fyb / (3 * (1 + re))), "12.3-6");
+        return Least(Least(Least(im, @is), Least(ii, iiim)), Least(iiis, iv));
     }
 
     private static T DoubleShear<T>(Sheet<T> sheet, T d, T fyb, T lm, T ls, T fem, T fes, ReductionTerm<T> rd, Span<double> modes)
@@ -64,11 +64,11 @@ internal static class YieldLimit
     {
         T re = sheet.Factor("R_e", fem / fes, "Table 12.3.1A");
         T k3 = HingeFactor(sheet, d, fyb, ls, fem, re);
-        T im = Mode(sheet, modes, YieldMode.MainBearing, "Z_Im", d * lm * fem / rd.Bearing, "(12.3-7)");
-        T @is = Mode(sheet, modes, YieldMode.SideBearing, "Z_Is", 2 * d * ls * fes / rd.Bearing, "(12.3-8)");
-        T iiis = Mode(sheet, modes, YieldMode.HingeAndSideBearing, "Z_IIIs", 2 * k3 * d * ls * fem / ((2 + re) * rd.Hinge), "(12.3-9)");
-        T iv = Mode(sheet, modes, YieldMode.TwoHinges, "Z_IV", 2 * T.Power(d, 2, 1) / rd.Hinge * T.Sqrt(2 * fem * fyb / (3 * (1 + re))), "(12.3-10)");
-        return T.Min(T.Min(im, @is), T.Min(iiis, iv));
+        T im = Mode(sheet, modes, YieldMode.MainBearing, "Z_Im", d * lm * fem / rd.Bearing, "12.3-7");
+        T @is = Mode(sheet, modes, YieldMode.SideBearing, "Z_Is", 2 * d * ls * fes / rd.Bearing, "12.3-8");
+        T iiis = Mode(sheet, modes, YieldMode.HingeAndSideBearing, "Z_IIIs", 2 * k3 * d * ls * fem / ((2 + re) * rd.Hinge), "12.3-9");
+        T iv = Mode(sheet, modes, YieldMode.TwoHinges, "Z_IV", 2 * T.Power(d, 2, 1) / rd.Hinge * T.Sqrt(2 * fem * fyb / (3 * (1 + re))), "12.3-10");
+        return Least(Least(im, @is), Least(iiis, iv));
     }
 
     /// <summary>k_3, the same in single and double shear.</summary>
@@ -92,8 +92,8 @@ internal static class YieldLimit
             Planes(planes, Root(sheet, IiisSymbols, (1 / (4 * qs)) + (1 / (2 * qm)), (ls / 2) + g, (qs * T.Power(ls, 2, 1) / 4) + m)) / rd.Hinge, "TR12, mode IIIs");
         T iv = Mode(
             sheet, modes, YieldMode.TwoHinges, "Z_IV",
-            Planes(planes, Root(sheet, IvSymbols, (1 / (2 * qs)) + (1 / (2 * qm)), g, m + m)) / rd.Hinge, "TR12, mode IV");
-        T least = T.Min(T.Min(im, @is), T.Min(iiis, iv));
+            Planes(planes, Root(sheet, IvSymbols, (1 / (2 * qs)) + (1 / (2 * qm)), g, 2 * m)) / rd.Hinge, "TR12, mode IV");
+        T least = Least(Least(im, @is), Least(iiis, iv));
         if (data.IsDoubleShear)
         {
             return least;
@@ -106,7 +106,7 @@ internal static class YieldLimit
         T iiim = Mode(
             sheet, modes, YieldMode.HingeAndMainBearing, "Z_IIIm",
             Root(sheet, IiimSymbols, (1 / (2 * qs)) + (1 / (4 * qm)), g + (lm / 2), m + (qm * T.Power(lm, 2, 1) / 4)) / rd.Hinge, "TR12, mode IIIm");
-        return T.Min(least, T.Min(ii, iiim));
+        return Least(least, Least(ii, iiim));
     }
 
     private static readonly QuadraticSymbols IiSymbols = new("A_II", "B_II", "C_II", "P_II");
@@ -128,6 +128,10 @@ internal static class YieldLimit
         c = sheet.Step(ids.C, c, Dimension.Moment, "TR12");
         return sheet.Step(ids.P, 2 * c / (b + T.Sqrt(T.Power(b, 2, 1) + (4 * a * c))), Dimension.Force, "TR12, A P² + B P − C = 0");
     }
+
+    /// <summary>The lesser strength under its own symbol, so that the sheet names the mode and not six numbers.</summary>
+    private static T Least<T>(T a, T b)
+        where T : struct, IFormulaNumber<T> => b.Value < a.Value ? b : a;
 
     /// <summary>The strength of both shear planes; a factor of 1 is not written.</summary>
     private static T Planes<T>(double planes, T strength)
