@@ -78,6 +78,7 @@ internal static class SymbolText
     /// <summary>The Greek letter of a name, or the text itself.</summary>
     public static string Greek(string stem) => stem switch
     {
+        "alpha" => "α",
         "psi" => "ψ",
         "phi" => "φ",
         "lambda" => "λ",
