@@ -48,16 +48,28 @@ internal readonly ref struct ModeWriter<T>
     /// <summary>The same with a demand that stands on the sheet already.</summary>
     public void Check(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand, ReadOnlySpan<int> group)
     {
-        if (_progress.IsEarthquakeTension && FailureModeIds.IsConcreteTension(mode.Kind))
+        if (_progress.IsEarthquakeTension || _progress.WeightedLoadFactor > 0)
         {
-            phi = StrengthReduction.Earthquake(sheet, phi);
-            _progress.HighestOfConcrete = Math.Max(_progress.HighestOfConcrete, demand.Value / nominal.Value);
+            phi = Adjusted(sheet, mode, nominal, phi, demand);
         }
 
         T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
         T utilization = sheet.Factor(FormulaText.UtilizationId, demand / design, "17.5.2");
         _progress.Highest = utilization.Value > _progress.Highest ? utilization.Value : _progress.Highest;
         Write(ModeResult.Checked(mode.Kind, mode.Side, mode.Number, _system, nominal.Value, phi.Value, demand.Value, utilization.Value), mode.Name.Clause, null, group);
+    }
+
+    /// <summary>φ under earthquake, and in allowable stress design.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs others nothing
+    private T Adjusted(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand)
+    {
+        if (_progress.IsEarthquakeTension && FailureModeIds.IsConcreteTension(mode.Kind))
+        {
+            phi = StrengthReduction.Earthquake(sheet, phi);
+            _progress.HighestOfConcrete = Math.Max(_progress.HighestOfConcrete, demand.Value / nominal.Value);
+        }
+
+        return _progress.WeightedLoadFactor > 0 ? StrengthReduction.Allowable(sheet, phi, _progress.WeightedLoadFactor) : phi;
     }
 
     /// <summary>The highest ratio of the strength checks since the last call, and whether no mode was uncovered among them.</summary>
@@ -127,7 +139,10 @@ internal struct ModeProgress
     /// <summary>Whether 17.10.5.4 lowers the concrete strengths in tension.</summary>
     public bool IsEarthquakeTension;
 
-    /// <summary>Then: the highest ratio of demand to nominal strength among the modes of the concrete in tension.</summary>
+    /// <summary>α of allowable stress design; 0 in strength design.</summary>
+    public double WeightedLoadFactor;
+
+    /// <summary>Under earthquake tension: the highest ratio of demand to nominal strength among the modes of the concrete in tension.</summary>
     public double HighestOfConcrete;
 }
 

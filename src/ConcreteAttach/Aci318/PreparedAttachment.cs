@@ -62,7 +62,7 @@ public sealed class PreparedAttachment
     public int ModeCapacity { get; }
 
     /// <summary>Checks a load case and converts it once: the form that <see cref="Evaluate"/> takes.</summary>
-    /// <param name="loadCase">The load case, in strength design.</param>
+    /// <param name="loadCase">The load case, in strength design, or in allowable stress design with its weighted load factor.</param>
     /// <exception cref="InputException">Another safety format, or a moment or shear that the fasteners cannot carry.</exception>
     public PreparedActions Prepare(LoadCase loadCase)
     {
@@ -94,6 +94,7 @@ public sealed class PreparedAttachment
             SustainedShare = sustained > 0 ? sustained / n : 0,
             IsSustainedDesign = isSustainedDesign,
             Earthquake = share,
+            WeightedLoadFactor = loadCase.WeightedLoadFactor ?? 0,
         };
     }
 
@@ -104,9 +105,17 @@ public sealed class PreparedAttachment
             throw new InputException("earthquake", $"an earthquake part in load case \"{loadCase.Name}\"", "none, or an earthquake design of the attachment with its seismic design category");
         }
 
-        if (loadCase.Format != SafetyFormat.StrengthDesign)
+        bool isAllowable = loadCase.Format == SafetyFormat.AllowableStressDesign;
+        if (!isAllowable && loadCase.Format != SafetyFormat.StrengthDesign)
         {
-            throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "factored loads (strength design): the strengths of ACI 318 are design strengths");
+            throw new InputException("format", $"{loadCase.Format} in load case \"{loadCase.Name}\"", "strength design, or allowable stress design with its weighted load factor: the strengths of ACI 318 are design strengths");
+        }
+
+        if (isAllowable != loadCase.WeightedLoadFactor.HasValue)
+        {
+            throw new InputException(
+                "weightedLoadFactor", $"{(isAllowable ? "none" : QuantityText.Format(loadCase.WeightedLoadFactor!.Value))} in load case \"{loadCase.Name}\", {loadCase.Format}",
+                isAllowable ? "1 or more: allowable stress design needs it" : "none in strength design");
         }
 
         double n = loadCase.N.In(MeasurementSystem.NewtonMillimetre);
@@ -132,7 +141,7 @@ public sealed class PreparedAttachment
             throw new InputException(nameof(results), $"{QuantityText.Format(results.Length)} places", $"at least {QuantityText.Format(ModeCapacity)} (ModeCapacity)");
         }
 
-        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension) };
+        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension), WeightedLoadFactor = actions.WeightedLoadFactor };
         var writer = new ModeWriter<PlainNumber>(results, ref progress, _data.Edition.System, null);
         Run(actions, writer, default);
         return progress.Count;
@@ -151,7 +160,7 @@ public sealed class PreparedAttachment
     {
         ArgumentNullException.ThrowIfNull(loadCases);
         LoadCase[] cases = [.. loadCases];
-        RequireNamesApart(cases);
+        RequireOneSet(cases);
         AttachmentVerification verification = Verify(cases, _ => sheets == SheetScope.All);
         if (sheets != SheetScope.Governing)
         {
@@ -186,7 +195,7 @@ public sealed class PreparedAttachment
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
-            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name);
+            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format);
             AddForces(forces, perFastener, loadCase.Name);
             if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
             {
@@ -210,11 +219,11 @@ public sealed class PreparedAttachment
             EarthquakeDetailing.Write(_data, _attachment.Fastener, _attachment.Earthquake!, detailingWriter);
         }
 
-        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null);
+        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null, cases[0].Format);
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
+            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
         {
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
         };
@@ -223,7 +232,7 @@ public sealed class PreparedAttachment
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)
         where T : struct, IFormulaNumber<T>
     {
-        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension) };
+        var progress = new ModeProgress { IsEarthquakeTension = Earthquake.Counts(actions.Earthquake.Tension), WeightedLoadFactor = actions.WeightedLoadFactor };
         var writer = new ModeWriter<T>(results, ref progress, _data.Edition.System, trace);
         Run(actions, writer, perFastener);
         return progress.Count;
@@ -286,7 +295,7 @@ public sealed class PreparedAttachment
         return largest;
     }
 
-    private static void RequireNamesApart(LoadCase[] cases)
+    private static void RequireOneSet(LoadCase[] cases)
     {
         if (cases.Length == 0)
         {
@@ -296,6 +305,11 @@ public sealed class PreparedAttachment
         var names = new HashSet<string>(StringComparer.Ordinal);
         foreach (LoadCase loadCase in cases)
         {
+            if (loadCase.Format != cases[0].Format)
+            {
+                throw new InputException("format", $"{cases[0].Format} in load case \"{cases[0].Name}\" and {loadCase.Format} in \"{loadCase.Name}\"", "one safety format for all load cases of a verification");
+            }
+
             if (!names.Add(loadCase.Name))
             {
                 throw new InputException("name", $"two load cases named \"{loadCase.Name}\"", "a name of its own for each load case");
@@ -304,7 +318,7 @@ public sealed class PreparedAttachment
     }
 
     /// <summary>A number follows the id only where there are several modes of one kind and edge.</summary>
-    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase)
+    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase, SafetyFormat format)
     {
         for (int i = 0; i < results.Length; i++)
         {
@@ -318,7 +332,7 @@ public sealed class PreparedAttachment
             string path = FailureModeIds.Path(result.Kind, result.Side);
             string id = alike > 1 ? $"{path}/{QuantityText.Format(result.Number)}" : path;
             ModeTrace.Entry entry = trace.Entries[i];
-            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, SafetyFormat.StrengthDesign, entry.Sheet));
+            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, format, entry.Sheet));
         }
     }
 

@@ -12,12 +12,12 @@ namespace ConcreteAttach.Aci318;
 internal static class Remarks
 {
     /// <summary>What was assumed, and which readings were taken.</summary>
-    public static ImmutableArray<string> Assumptions(Attachment attachment, AnchorageData data)
+    public static ImmutableArray<string> Assumptions(Attachment attachment, AnchorageData data, SafetyFormat format)
     {
         ConcreteMember member = attachment.Concrete;
         var assumptions = new List<string>
         {
-            $"{data.Edition.Standard} chapter 17 with its {data.Edition.Constants} constants; strength design, factored loads.",
+            $"{data.Edition.Standard} chapter 17 with its {data.Edition.Constants} constants; {(format == SafetyFormat.StrengthDesign ? "strength design, factored loads" : "allowable stress design as practice has it: service loads, design strengths divided by the weighted load factor that is given")}.",
             Distribution(data),
             member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
             $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",

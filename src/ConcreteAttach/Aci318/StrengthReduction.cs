@@ -1,4 +1,5 @@
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Quantities;
 
 namespace ConcreteAttach.Aci318;
 
@@ -50,6 +51,14 @@ internal static class StrengthReduction
     public static T Earthquake<T>(Sheet<T> sheet, T phi)
         where T : struct, IFormulaNumber<T> =>
         sheet.Factor("phi_e", 0.75 * phi, "17.10.5.4, earthquake");
+
+    /// <summary>φ / α: what practice takes for allowable stress design; ACI 318 has strength design alone.</summary>
+    public static T Allowable<T>(Sheet<T> sheet, T phi, double weightedLoadFactor)
+        where T : struct, IFormulaNumber<T>
+    {
+        T alpha = sheet.Given("alpha", weightedLoadFactor, Dimension.None, "weighted load factor of the load case, as given");
+        return sheet.Factor("phi_a", phi / alpha, "practice of allowable stress design, not of ACI 318");
+    }
 
     /// <summary>Table 17.5.3(a): steel in shear.</summary>
     public static T SteelShear<T>(Sheet<T> sheet, AnchorageData data)

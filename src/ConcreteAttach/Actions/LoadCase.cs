@@ -76,6 +76,17 @@ public sealed record LoadCase
     /// <summary>The safety format of these forces; strength design (factored) by default.</summary>
     public SafetyFormat Format { get; init; }
 
+    /// <summary>
+    /// The weighted load factor α of a load case in allowable stress design: strength-level over allowable-stress-level load, weighted by the kinds of load in it. ACI 318 has strength design
+    /// alone; practice divides its design strengths by α. Required by that format, and by no other. No unit, at least 1.
+    /// </summary>
+    /// <exception cref="InputException">Below 1, or not finite.</exception>
+    public double? WeightedLoadFactor
+    {
+        get;
+        init => field = value is null or (>= 1 and < double.PositiveInfinity) ? value : throw new InputException("weightedLoadFactor", QuantityText.Format(value.Value), "1 or more");
+    }
+
     /// <summary>Name and components.</summary>
     public override string ToString() =>
         $"{Name}: N {QuantityText.Format(N)}, V {QuantityText.Format(Vx)}, {QuantityText.Format(Vy)}, M {QuantityText.Format(Mx)}, {QuantityText.Format(My)}, {QuantityText.Format(Mz)}, at {At}";

@@ -37,6 +37,9 @@ public readonly struct PreparedActions
     /// <summary>Whether the design of which this load case is one includes sustained tension.</summary>
     internal bool IsSustainedDesign { get; init; }
 
+    /// <summary>α of allowable stress design; 0 in strength design.</summary>
+    internal double WeightedLoadFactor { get; init; }
+
     /// <summary>The earthquake's parts of the forces on the fasteners.</summary>
     internal EarthquakeShare Earthquake { get; init; }
 
@@ -48,6 +51,7 @@ public readonly struct PreparedActions
         {
             SustainedShare = factor > 0 ? SustainedShare : 0,
             IsSustainedDesign = IsSustainedDesign,
+            WeightedLoadFactor = WeightedLoadFactor,
 
             // Turned about, other fasteners are in tension: then the part is not known, and counts.
             Earthquake = factor > 0 || !Earthquake.IsPresent ? Earthquake : Earthquake with { Tension = double.PositiveInfinity },

@@ -121,6 +121,7 @@ public static class TextSummary
         {
             _ = c switch
             {
+                'α' => ascii.Append("alpha"),
                 'ψ' => ascii.Append("psi"),
                 'φ' => ascii.Append("phi"),
                 'λ' => ascii.Append("lambda"),

@@ -18,6 +18,7 @@ public sealed partial class PublicApiTests
         ["AnchorSteel.ReductionOfArea"] = "a fraction",
         ["AttachmentVerification.LoadFactor"] = "a factor",
         ["BasePlate.ModularRatio"] = "a ratio",
+        ["LoadCase.WeightedLoadFactor"] = "a factor",
         ["EarthquakeDesign.Overstrength"] = "a factor",
         ["BasePlate.PryingAllowance"] = "a fraction",
         ["BreakoutCoefficient..ctor(cracked)"] = "in the units of BreakoutCoefficient.System: no quantity of UnitsNet has lbf/(in^1.5 √psi)",

@@ -6,6 +6,7 @@ using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Quantities;
+using ConcreteAttach.Tests.Benchmarks;
 using ConcreteAttach.Verification;
 using UnitsNet;
 
@@ -123,11 +124,7 @@ public sealed class BasePlateTests
         PreparedAttachment prepared = Method.Prepare(Pedestal(Plate(12, PlateContact.StrainCompatibility), EdgeDistances.None, 4));
         PreparedActions actions = prepared.Prepare(new LoadCase("M") { N = Kips(-10), Mx = KipInches(150), Vx = Kips(2) });
         var results = new ModeResult[prepared.ModeCapacity];
-        prepared.Evaluate(actions, results);
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        prepared.Evaluate(actions, results);
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal(0, Allocation.Of(() => prepared.Evaluate(actions, results)));
     }
 
     [Fact]

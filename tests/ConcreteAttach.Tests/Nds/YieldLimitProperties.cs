@@ -78,7 +78,7 @@ public sealed class YieldLimitProperties
     }
 
     /// <summary>
-    /// The least of the modes without R_d is the optimum of a linear program that knows of no modes (GLOP): the list of modes is complete and each is right.
+    /// The least of the modes without R_d is the optimum of a linear program that knows of no modes: the list of modes is complete and each is right.
     /// </summary>
     [Theory]
     [InlineData(false, false)]

@@ -143,13 +143,17 @@ internal static class RequestReader
     {
         const string Form = "an array of load cases, at least one";
         List<InputValue> items = value.Items(Form);
-        return items.Count > 0 ? [.. items.Select(item => LoadCase(item, earthquake))] : throw new InputException(value.Path, "no load case", Form);
+        LoadCase[] cases = items.Count > 0 ? [.. items.Select(item => LoadCase(item, earthquake))] : throw new InputException(value.Path, "no load case", Form);
+        int other = Array.FindIndex(cases, c => c.Format != cases[0].Format);
+        return other < 0
+            ? [.. cases]
+            : throw items[other].Child("weightedLoadFactor", default).Error(cases[other].WeightedLoadFactor is null ? "a number as in the first load case: all of one safety format" : "none, as in the first load case: all of one safety format");
     }
 
     private static LoadCase LoadCase(InputValue value, EarthquakeDesign? earthquake)
     {
         InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake"]);
+        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake", "weightedLoadFactor"]);
         LoadCase loadCase = value.Guard(() => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
         {
             N = fields.Optional("N")?.Force() ?? default,
@@ -160,6 +164,8 @@ internal static class RequestReader
             Mz = fields.Optional("Mz")?.Moment() ?? default,
             At = fields.Optional("at") is { } at ? PlateReader.Position(at) : default,
             SustainedTension = fields.Optional("sustainedTension")?.Force(),
+            Format = fields.Optional("weightedLoadFactor") is null ? SafetyFormat.StrengthDesign : SafetyFormat.AllowableStressDesign,
+            WeightedLoadFactor = fields.Optional("weightedLoadFactor")?.Number("a number, 1 or more, such as 1.43"),
             Earthquake = fields.Optional("earthquake") is { } part ? EarthquakeReader.Part(part, earthquake) : null,
         });
         return IsPart(loadCase.SustainedTension, loadCase.N)

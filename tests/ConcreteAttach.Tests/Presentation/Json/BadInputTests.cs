@@ -32,6 +32,10 @@ public sealed class BadInputTests
         { "/options/deep", "true", null, "true", "revert, extend", true },
         { "/options/seismic", "true", null, "an unknown field", "closeEdges, area, deep", true },
 
+        // Allowable stress design.
+        { "/loadCases/0/weightedLoadFactor", "0.9", null, "0.9", "1 or more", true },
+        { "/loadCases/0/weightedLoadFactor", "\"1.4\"", null, "1.4", "a number", true },
+
         // Earthquake.
         { "/earthquake", "true", null, "true", "an object", true },
         { "/earthquake", "{}", "/earthquake/category", "nothing", "A, B, C, D, E, F", true },

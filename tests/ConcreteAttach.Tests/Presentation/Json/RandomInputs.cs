@@ -70,6 +70,14 @@ internal sealed class RandomInputs(int seed)
             earthquake = Earthquake(loadCases);
         }
 
+        if (_random.Next(6) == 0)
+        {
+            foreach (JsonNode? loadCase in loadCases)
+            {
+                loadCase!["weightedLoadFactor"] = 1 + (0.125 * _random.Next(6));
+            }
+        }
+
         return new JsonObject
         {
             ["schema"] = "concreteattach/1",

@@ -16,7 +16,7 @@ public sealed class SchemaTests
     {
         foreach (string text in new[] { VerificationJson.InputSchema, VerificationJson.ResultSchema })
         {
-            EvaluationResults results = MetaSchemas.Draft202012.Evaluate(JsonNode.Parse(text));
+            EvaluationResults results = Schemas.OfSchemas.Evaluate(JsonNode.Parse(text));
             Assert.True(results.IsValid);
             Assert.Contains("https://json-schema.org/draft/2020-12/schema", text, StringComparison.Ordinal);
         }
@@ -167,7 +167,7 @@ public sealed class SchemaTests
         Assert.False(Schemas.Result.Evaluate(result).IsValid);
     }
 
-    private static void Valid(JsonSchema schema, string document)
+    private static void Valid(Schemas.PublishedSchema schema, string document)
     {
         EvaluationResults results = schema.Evaluate(JsonNode.Parse(document), new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(results.IsValid, string.Join("\n", (results.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")));
