@@ -11,19 +11,6 @@ using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
-/// <summary>Which load cases of a verification carry their calculation sheets.</summary>
-public enum SheetScope
-{
-    /// <summary>None: numbers and statuses only.</summary>
-    None,
-
-    /// <summary>The load case that governs.</summary>
-    Governing,
-
-    /// <summary>Every load case.</summary>
-    All,
-}
-
 /// <summary>
 /// An attachment, checked and converted once. Immutable: any number of threads may evaluate it at the same time.
 /// </summary>

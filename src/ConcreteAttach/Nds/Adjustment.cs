@@ -1,3 +1,4 @@
+using ConcreteAttach.Actions;
 using ConcreteAttach.Calculation;
 
 namespace ConcreteAttach.Nds;
@@ -13,7 +14,7 @@ internal static class Adjustment
     public static T Format<T>(Sheet<T> sheet, ServiceConditions conditions, T value)
         where T : struct, IFormulaNumber<T>
     {
-        if (conditions.Format == DesignFormat.AllowableStress)
+        if (conditions.Format == SafetyFormat.AllowableStressDesign)
         {
             return value * sheet.Factor("C_D", Duration(conditions.Duration), "Table 2.3.2");
         }

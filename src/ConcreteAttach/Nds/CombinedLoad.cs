@@ -29,8 +29,9 @@ public static class CombinedLoad
         var sheet = new Sheet<TracedNumber>(recorder);
         double z = Require.Positive(nameof(lateral), lateral).In(MeasurementSystem.PoundInch);
         double w = Require.Positive(nameof(axial), axial).In(MeasurementSystem.PoundInch);
-        var strength = Force.FromPoundsForce(Resultant(sheet, kind, z, w, toSurfaceDegrees).Value);
-        return new(strength, strength, [], null, null, [], recorder.ToSheet());
+        TracedNumber resultant = Resultant(sheet, kind, z, w, toSurfaceDegrees);
+        var strength = Force.FromPoundsForce(resultant.Value);
+        return new(strength, strength, [], null, null, [], recorder, resultant);
     }
 
     private static T Resultant<T>(Sheet<T> sheet, DowelKind kind, double lateral, double axial, double angle)

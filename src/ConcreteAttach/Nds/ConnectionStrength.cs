@@ -20,7 +20,7 @@ public readonly struct YieldModeStrength(YieldMode mode, Force strength)
 public sealed class ConnectionStrength
 {
     internal ConnectionStrength(
-        Force? reference, Force? adjusted, ImmutableArray<YieldModeStrength> modes, YieldMode? governing, string? notCovered, ImmutableArray<string> notMet, CalculationSheet sheet)
+        Force? reference, Force? adjusted, ImmutableArray<YieldModeStrength> modes, YieldMode? governing, string? notCovered, ImmutableArray<string> notMet, SheetRecorder recorder, TracedNumber adjustedOnSheet = default)
     {
         Reference = reference;
         Adjusted = adjusted;
@@ -28,7 +28,9 @@ public sealed class ConnectionStrength
         Governing = governing;
         NotCovered = notCovered;
         NotMet = notMet;
-        Sheet = sheet;
+        Recorder = recorder;
+        AdjustedOnSheet = adjustedOnSheet;
+        Sheet = recorder.ToSheet();
     }
 
     /// <summary>Reference design value; null where it is not covered.</summary>
@@ -54,4 +56,10 @@ public sealed class ConnectionStrength
 
     /// <summary>The calculation, line by line.</summary>
     public CalculationSheet Sheet { get; }
+
+    /// <summary>Takes further lines for a sheet that goes on to the demand.</summary>
+    internal SheetRecorder Recorder { get; }
+
+    /// <summary>The adjusted design value as a symbol of the sheet; meaningless where it is not covered.</summary>
+    internal TracedNumber AdjustedOnSheet { get; }
 }

@@ -61,6 +61,9 @@ internal sealed class DowelData
 
     public required bool IsRounded { get; init; }
 
+    /// <summary>Penetration as the minimum counts it; infinite where there is none, NaN where it is not known.</summary>
+    public required double Penetration { get; init; }
+
     /// <summary>Whether the root stands for the diameter.</summary>
     public bool UsesRoot => Diameter != NominalDiameter;
 
@@ -79,8 +82,13 @@ internal sealed class DowelData
     /// <summary>Why the yield limit equations do not cover it; null where they do.</summary>
     public string? NotCovered =>
         Limit.IsBelow(LargestDiameter, NominalDiameter) ? "The diameter is above 1 in.: Table 12.3.1B has no reduction term."
+        : double.IsNaN(Penetration) ? "The tapered tip of this lag screw is not known: give the penetration without it."
+        : Limit.IsBelow(Penetration, LeastPenetration * NominalDiameter) ? $"The penetration {QuantityText.Format(Penetration, Dimension.Length, MeasurementSystem.PoundInch)} is below the minimum, {QuantityText.Format(LeastPenetration)} D ({(Kind == DowelKind.LagScrew ? "12.1.4.6" : Kind == DowelKind.WoodScrew ? "12.1.5.6" : "12.1.6.5")})."
         : IsWeakConcrete(Main) || IsWeakConcrete(Side) ? "f'_c is below 2500 psi: the standard has no dowel bearing strength."
         : null;
+
+    /// <summary>Least penetration in diameters: 4 of lag screws, 6 of wood screws and nails (from memory).</summary>
+    private double LeastPenetration => Kind == DowelKind.LagScrew ? 4 : 6;
 
     private static bool IsWeakConcrete(MemberData member) => member.Material == BearingMaterial.Concrete && Limit.IsBelow(member.Strength, LeastConcreteStrength);
 }

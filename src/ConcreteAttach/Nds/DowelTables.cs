@@ -32,6 +32,12 @@ internal static class DowelTables
         (0.25, 0.173), (0.3125, 0.227), (0.375, 0.265), (0.4375, 0.328), (0.5, 0.371), (0.625, 0.471), (0.75, 0.579), (0.875, 0.683), (1, 0.780),
     ];
 
+    /// <summary>Lengths E of the tapered tips of lag screws, Table L2.</summary>
+    private static readonly (double Diameter, double Tip)[] LagTips =
+    [
+        (0.25, 5.0 / 32), (0.3125, 3.0 / 16), (0.375, 7.0 / 32), (0.4375, 9.0 / 32), (0.5, 5.0 / 16), (0.625, 13.0 / 32), (0.75, 0.5), (0.875, 19.0 / 32), (1, 11.0 / 16),
+    ];
+
     /// <summary>Root diameters of cut-thread wood screws, numbers 6 to 20, Table L3.</summary>
     private static readonly (double Diameter, double Root)[] WoodScrews =
     [
@@ -54,6 +60,9 @@ internal static class DowelTables
         _ => null,
     };
 
+    /// <summary>Length of the tapered tip of a lag screw; NaN where the table has no such size.</summary>
+    public static double Tip(double diameter) => Of(LagTips, diameter) ?? double.NaN;
+
     private static double? Of(Band[] bands, double smallest, double diameter)
     {
         if (Limit.IsBelow(diameter, smallest))
@@ -72,13 +81,13 @@ internal static class DowelTables
         return null;
     }
 
-    private static double? Of((double Diameter, double Root)[] sizes, double diameter)
+    private static double? Of((double Diameter, double Value)[] sizes, double diameter)
     {
-        foreach ((double size, double root) in sizes)
+        foreach ((double size, double value) in sizes)
         {
             if (!Limit.IsBelow(size, diameter) && !Limit.IsBelow(diameter, size))
             {
-                return root;
+                return value;
             }
         }
 

@@ -73,6 +73,24 @@ public sealed class FastenerPlacement
         init => field = value is null or > 0 and < double.PositiveInfinity ? value : throw new InputException("shearAreaRatio", QuantityText.Format(value.Value), "greater than 0");
     }
 
+    /// <summary>Direction of the load and what is given, in words.</summary>
+    public override string ToString()
+    {
+        string load = Load switch
+        {
+            GrainLoad.ParallelTension => "load along the grain toward the end",
+            GrainLoad.ParallelCompression => "load along the grain away from the end",
+            _ => "load across the grain",
+        };
+        (string Name, Length? Value)[] given =
+        [
+            ("end distance", EndDistance), ("spacing", Spacing), ("spacing that the attached members need", SpacingOfAttachedMembers), ("edge distance", EdgeDistance),
+            ("unloaded edge distance", UnloadedEdgeDistance), ("row spacing", RowSpacing), ("outer rows", OuterRows),
+        ];
+        string ratio = ShearAreaRatio is { } area ? $", shear area ratio {QuantityText.Format(area)}" : "";
+        return $"{load}, {(IsSoftwood ? "softwood" : "hardwood")}{string.Concat(given.Where(g => g.Value is not null).Select(g => $", {g.Name} {QuantityText.Format(g.Value!.Value)}"))}{ratio}";
+    }
+
     /// <summary>C_Δ: the least of the ratios, for all fasteners of the group; what is below a minimum goes into <paramref name="notMet"/>.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="diameter">Nominal diameter, in.</param>

@@ -5,30 +5,46 @@ using UnitsNet;
 
 namespace ConcreteAttach.Nds;
 
-/// <summary>The round head of a fastener that is pulled through a side member of wood (NDS-2018 12.2.5). Constants from memory.</summary>
-public static class HeadPullThrough
+/// <summary>The round head of a fastener that is pulled through a side member of wood (NDS-2018 12.2.5). Constants from memory. Immutable.</summary>
+public sealed class HeadPullThrough
 {
-    /// <summary>Pull-through design value of one head.</summary>
+    /// <summary>Creates a head in a side member.</summary>
     /// <param name="species">Wood of the side member.</param>
     /// <param name="headDiameter">D_H; greater than 0.</param>
     /// <param name="thickness">Net thickness t_ns of the side member; greater than 0.</param>
-    /// <param name="conditions">Under what conditions the connection works.</param>
     /// <exception cref="InputException">A parameter is outside its range.</exception>
-    public static ConnectionStrength Strength(WoodSpecies species, Length headDiameter, Length thickness, ServiceConditions conditions)
+    public HeadPullThrough(WoodSpecies species, Length headDiameter, Length thickness)
     {
         ArgumentNullException.ThrowIfNull(species);
+        Species = species;
+        HeadDiameter = Require.Positive(nameof(headDiameter), headDiameter);
+        Thickness = Require.Positive(nameof(thickness), thickness);
+    }
+
+    /// <summary>Wood of the side member.</summary>
+    public WoodSpecies Species { get; }
+
+    /// <summary>Diameter of the head.</summary>
+    public Length HeadDiameter { get; }
+
+    /// <summary>Net thickness of the side member.</summary>
+    public Length Thickness { get; }
+
+    /// <summary>Pull-through design value of one head.</summary>
+    /// <param name="conditions">Under what conditions the connection works.</param>
+    public ConnectionStrength Strength(ServiceConditions conditions)
+    {
         ArgumentNullException.ThrowIfNull(conditions);
-        var recorder = new SheetRecorder(MeasurementSystem.PoundInch);
+        const MeasurementSystem System = MeasurementSystem.PoundInch;
+        var recorder = new SheetRecorder(System);
         var sheet = new Sheet<TracedNumber>(recorder);
-        TracedNumber reference = Reference(
-            sheet, species.SpecificGravity, Require.Positive(nameof(headDiameter), headDiameter).In(MeasurementSystem.PoundInch),
-            Require.Positive(nameof(thickness), thickness).In(MeasurementSystem.PoundInch));
+        TracedNumber reference = Reference(sheet, Species.SpecificGravity, HeadDiameter.In(System), Thickness.In(System));
 
         // Table 11.3.3: the row of pull-through, less sure than the others.
         TracedNumber moisture = sheet.Factor("C_M", conditions.IsWetInService ? 0.7 : 1, "Table 11.3.3");
         TracedNumber product = reference * moisture * Adjustment.Temperature(sheet, conditions);
         TracedNumber adjusted = sheet.Step("W'_H", Adjustment.Format(sheet, conditions, product), Dimension.Force, "Table 11.3.1");
-        return new(Force.FromPoundsForce(reference.Value), Force.FromPoundsForce(adjusted.Value), [], null, null, [], recorder.ToSheet());
+        return new(Force.FromPoundsForce(reference.Value), Force.FromPoundsForce(adjusted.Value), [], null, null, [], recorder, adjusted);
     }
 
     private static T Reference<T>(Sheet<T> sheet, double gravity, double head, double thickness)

@@ -24,8 +24,8 @@ internal readonly struct ReductionTerm<T>
     public T Hinge { get; }
 
     /// <summary>
-    /// The diameter of the table is that of the equations (12.3.7): the root where the thread bears. Sources differ on wood screws, some take the nominal diameter
-    /// into K_D; with the root the strength is higher.
+    /// The diameter of the table is that of the equations (12.3.7): the root where the thread bears. One solved example takes the nominal diameter of a wood screw into K_D, which
+    /// lowers the strength; the cells of Table 12L that are remembered follow with the root and not with the nominal diameter (a case holds them).
     /// </summary>
     public static ReductionTerm<T> Of(Sheet<T> sheet, DowelData data)
     {

@@ -1,14 +1,7 @@
+using ConcreteAttach.Actions;
+using ConcreteAttach.Quantities;
+
 namespace ConcreteAttach.Nds;
-
-/// <summary>How a design compares strength and load.</summary>
-public enum DesignFormat
-{
-    /// <summary>Allowable stress design (ASD).</summary>
-    AllowableStress,
-
-    /// <summary>Load and resistance factor design (LRFD).</summary>
-    LoadAndResistanceFactor,
-}
 
 /// <summary>Load duration of allowable stress design (NDS-2018 Table 2.3.2). Impact (2.0) does not apply to connections.</summary>
 public enum LoadDuration
@@ -29,7 +22,7 @@ public enum LoadDuration
     TenMinutes,
 }
 
-/// <summary>Time effect of load and resistance factor design (NDS-2018 Table N3). Above 1.0 (impact) it does not apply to connections.</summary>
+/// <summary>Time effect of strength design (LRFD) (NDS-2018 Table N3). Above 1.0 (impact) it does not apply to connections.</summary>
 public enum TimeEffect
 {
     /// <summary>1.4 D: 0.6.</summary>
@@ -61,13 +54,20 @@ public enum TemperatureRange
 /// <summary>Under what conditions a connection works. The defaults are those of the reference design values: ASD, ten years, dry, not hot.</summary>
 public sealed record ServiceConditions
 {
-    /// <summary>How the design compares strength and load.</summary>
-    public DesignFormat Format { get; init; }
+    /// <summary>Safety format: allowable stress design, or strength design (LRFD).</summary>
+    /// <exception cref="InputException">Partial factors, which the standard does not have.</exception>
+    public SafetyFormat Format
+    {
+        get;
+        init => field = value is SafetyFormat.AllowableStressDesign or SafetyFormat.StrengthDesign
+            ? value
+            : throw new InputException("format", value.ToString(), $"{SafetyFormat.AllowableStressDesign} or {SafetyFormat.StrengthDesign}");
+    } = SafetyFormat.AllowableStressDesign;
 
     /// <summary>Load duration; counts in allowable stress design.</summary>
     public LoadDuration Duration { get; init; } = LoadDuration.TenYears;
 
-    /// <summary>Time effect; counts in load and resistance factor design.</summary>
+    /// <summary>Time effect; counts in strength design (LRFD).</summary>
     public TimeEffect TimeEffect { get; init; } = TimeEffect.OccupancyOrRoof;
 
     /// <summary>Whether the wood has more than 19 percent moisture when the connection is made.</summary>

@@ -1,3 +1,4 @@
+using ConcreteAttach.Actions;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Quantities;
@@ -11,8 +12,9 @@ public sealed class WasherBearing
     private readonly double _netArea;
     private readonly double _length;
 
-    private WasherBearing(Length size, double netArea)
+    private WasherBearing(Length size, double netArea, bool isAwayFromEnd)
     {
+        IsAwayFromEnd = isAwayFromEnd;
         _length = size.In(MeasurementSystem.PoundInch);
         _netArea = netArea;
         Size = size;
@@ -25,25 +27,27 @@ public sealed class WasherBearing
     public Area NetArea => Area.FromSquareInches(_netArea);
 
     /// <summary>Whether the washer is at least 3 in. from the end of the member, so that C_b applies (3.10.4).</summary>
-    public bool IsAwayFromEnd { get; init; } = true;
+    public bool IsAwayFromEnd { get; }
 
     /// <summary>A round washer with a round hole.</summary>
     /// <param name="diameter">Outer diameter; greater than 0.</param>
     /// <param name="hole">Diameter of the hole; greater than 0, less than <paramref name="diameter"/>.</param>
+    /// <param name="isAwayFromEnd">Whether the washer is at least 3 in. from the end of the member.</param>
     /// <exception cref="InputException">A parameter is outside its range.</exception>
-    public static WasherBearing Round(Length diameter, Length hole)
+    public static WasherBearing Round(Length diameter, Length hole, bool isAwayFromEnd = true)
     {
         double d = Require.Positive(nameof(diameter), diameter).In(MeasurementSystem.PoundInch);
         double h = Hole(nameof(hole), hole, diameter);
-        return new(diameter, Math.PI / 4 * ((d * d) - (h * h)));
+        return new(diameter, Math.PI / 4 * ((d * d) - (h * h)), isAwayFromEnd);
     }
 
     /// <summary>A square washer with a round or a slotted hole.</summary>
     /// <param name="side">Side of the square; greater than 0.</param>
     /// <param name="hole">Diameter of the hole, or width of the slot; greater than 0, less than <paramref name="side"/>.</param>
     /// <param name="slotLength">Length of the slot over all, its ends round; at least <paramref name="hole"/>, less than <paramref name="side"/>. Null: round hole.</param>
+    /// <param name="isAwayFromEnd">Whether the washer is at least 3 in. from the end of the member.</param>
     /// <exception cref="InputException">A parameter is outside its range.</exception>
-    public static WasherBearing Square(Length side, Length hole, Length? slotLength = null)
+    public static WasherBearing Square(Length side, Length hole, Length? slotLength = null, bool isAwayFromEnd = true)
     {
         double a = Require.Positive(nameof(side), side).In(MeasurementSystem.PoundInch);
         double h = Hole(nameof(hole), hole, side);
@@ -57,7 +61,7 @@ public sealed class WasherBearing
             }
         }
 
-        return new(side, (a * a) - (Math.PI / 4 * h * h) - ((slot - h) * h));
+        return new(side, (a * a) - (Math.PI / 4 * h * h) - ((slot - h) * h), isAwayFromEnd);
     }
 
     /// <summary>Bearing design value of the wood under the washer.</summary>
@@ -73,14 +77,14 @@ public sealed class WasherBearing
         {
             const string Reason = "F_c perpendicular of the species is not known: give compressionPerpendicular.";
             recorder.Add(new NoteLine(Reason));
-            return new(null, null, [], null, Reason, [], recorder.ToSheet());
+            return new(null, null, [], null, Reason, [], recorder);
         }
 
-        (double reference, double adjusted) = Bearing(new Sheet<TracedNumber>(recorder), stress.In(MeasurementSystem.PoundInch), conditions);
-        return new(Force.FromPoundsForce(reference), Force.FromPoundsForce(adjusted), [], null, null, [], recorder.ToSheet());
+        (TracedNumber reference, TracedNumber adjusted) = Bearing(new Sheet<TracedNumber>(recorder), stress.In(MeasurementSystem.PoundInch), conditions);
+        return new(Force.FromPoundsForce(reference.Value), Force.FromPoundsForce(adjusted.Value), [], null, null, [], recorder, adjusted);
     }
 
-    private (double Reference, double Adjusted) Bearing<T>(Sheet<T> sheet, double stress, ServiceConditions conditions)
+    private (T Reference, T Adjusted) Bearing<T>(Sheet<T> sheet, double stress, ServiceConditions conditions)
         where T : struct, IFormulaNumber<T>
     {
         T fc = sheet.Given("F_c_perp", stress, Dimension.Stress, "NDS Supplement");
@@ -89,12 +93,12 @@ public sealed class WasherBearing
         T product = reference * AreaFactor(sheet);
         product *= sheet.Factor("C_M", conditions.IsWetInService ? 0.67 : 1, "NDS Supplement Table 4A");
         product *= sheet.Factor("C_t", Adjustment.TemperatureFactor(conditions), "Table 2.3.3");
-        if (conditions.Format == DesignFormat.LoadAndResistanceFactor)
+        if (conditions.Format == SafetyFormat.StrengthDesign)
         {
             product = product * sheet.Factor("K_F", 1.67, "Table N1, F_c perpendicular") * sheet.Factor("phi", 0.90, "Table N2, compression");
         }
 
-        return (reference.Value, sheet.Step("R'", product, Dimension.Force, "Table 4.3.1").Value);
+        return (reference, sheet.Step("R'", product, Dimension.Force, "Table 4.3.1"));
     }
 
     /// <summary>C_b (3.10-2): for bearing shorter than 6 in. and at least 3 in. from the end. A round washer counts with its diameter.</summary>

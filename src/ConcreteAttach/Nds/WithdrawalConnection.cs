@@ -52,7 +52,7 @@ public sealed class WithdrawalConnection
         {
             const string Reason = "Nails and wood screws have no withdrawal value in end grain (12.2.2, 12.2.3).";
             recorder.Add(new NoteLine(Reason));
-            return new(null, null, [], null, Reason, [], recorder.ToSheet());
+            return new(null, null, [], null, Reason, [], recorder);
         }
 
         var sheet = new Sheet<TracedNumber>(recorder);
@@ -71,7 +71,7 @@ public sealed class WithdrawalConnection
         }
 
         TracedNumber adjusted = sheet.Step("W'_p", Adjustment.Format(sheet, conditions, product), Dimension.Force, "Table 11.3.1");
-        return new(Force.FromPoundsForce(reference.Value), Force.FromPoundsForce(adjusted.Value), [], null, null, [], recorder.ToSheet());
+        return new(Force.FromPoundsForce(reference.Value), Force.FromPoundsForce(adjusted.Value), [], null, null, [], recorder, adjusted);
     }
 
     /// <summary>W per inch (12.2-1 to 12.2-4).</summary>

@@ -42,6 +42,13 @@ public sealed class WoodConnection
     /// <exception cref="InputException">Below 0, or not finite.</exception>
     public Length Gap { get; init => field = Require.NotNegative("gap", value); }
 
+    /// <summary>
+    /// Penetration of a screw or nail into the member that holds its point, as its minimum counts it: of a nail or wood screw with the tapered tip, of a lag screw without. Null: as it
+    /// follows from the bearing length. Below 4 D (lag screws) or 6 D (wood screws, nails) the standard gives no strength (NDS-2018 12.1.4.6, 12.1.5.6, 12.1.6.5, from memory).
+    /// </summary>
+    /// <exception cref="InputException">Not above 0, or not finite.</exception>
+    public Length? Penetration { get; init => field = value is { } length ? Require.Positive("penetration", length) : null; }
+
     /// <summary>Whether F_e and Z are rounded as the printed tables are: F_e to 50 psi, Z to 10 lb (1 lb below 1/4 in.).</summary>
     public bool IsRoundedAsPrinted { get; init; }
 
@@ -68,7 +75,7 @@ public sealed class WoodConnection
         if (data.NotCovered is { } reason)
         {
             recorder.Add(new NoteLine(reason));
-            return new(null, null, [], null, reason, [], recorder.ToSheet());
+            return new(null, null, [], null, reason, [], recorder);
         }
 
         Span<double> modes = stackalloc double[YieldLimit.ModeCount];
@@ -76,7 +83,7 @@ public sealed class WoodConnection
         (TracedNumber reference, TracedNumber adjusted) = Strength(new Sheet<TracedNumber>(recorder), data, conditions, modes, notMet);
         return new(
             Force.FromPoundsForce(reference.Value), notMet.Count == 0 ? Force.FromPoundsForce(adjusted.Value) : null,
-            Strengths(modes), Governing(modes), null, [.. notMet], recorder.ToSheet());
+            Strengths(modes), Governing(modes), null, [.. notMet], recorder, adjusted);
     }
 
     /// <summary>Checked once, converted once.</summary>
@@ -96,7 +103,21 @@ public sealed class WoodConnection
             Gap = Gap.In(System),
             IsDoubleShear = IsDoubleShear,
             IsRounded = IsRoundedAsPrinted,
+            Penetration = PenetrationOf(IsDoubleShear ? Side : Main, nominal),
         };
+    }
+
+    /// <summary>
+    /// Penetration that counts for the minimum. The bearing length reaches to the middle of the tapered tip (12.3.5.3), so that a nail or wood screw penetrates at least as far, and
+    /// a lag screw half its tip less. Infinite where there is no minimum: bolts, and points in concrete or steel.
+    /// </summary>
+    private double PenetrationOf(ConnectionMember holding, double diameter)
+    {
+        const MeasurementSystem System = MeasurementSystem.PoundInch;
+        return Fastener.Kind == DowelKind.Bolt || holding is ConcreteBearingMember or SteelBearingMember ? double.PositiveInfinity
+            : Penetration is { } given ? given.In(System)
+            : Fastener.Kind == DowelKind.LagScrew ? holding.BearingLength.In(System) - (DowelTables.Tip(diameter) / 2)
+            : holding.BearingLength.In(System);
     }
 
     /// <summary>Z and Z' (Table 11.3.1).</summary>

@@ -50,6 +50,21 @@ public enum FailureModeKind
     /// <summary>Which option of 17.10.6.3 stands behind earthquake shear.</summary>
     EarthquakeShear,
 
+    /// <summary>Wood: the fastener presses into its members, turns or bends.</summary>
+    WoodYield,
+
+    /// <summary>Wood: the fastener is pulled out of the wood along its axis.</summary>
+    WoodWithdrawal,
+
+    /// <summary>Wood: the head is pulled through the wood.</summary>
+    WoodPullThrough,
+
+    /// <summary>Wood: a washer crushes the wood under it.</summary>
+    WoodBearing,
+
+    /// <summary>Wood: lateral load and withdrawal together.</summary>
+    WoodCombined,
+
     /// <summary>Least spacing of the fasteners.</summary>
     Spacing,
 
@@ -91,6 +106,9 @@ public enum FailureModeKind
 
     /// <summary>Earthquake, ductile steel: the threads do not break before the shank yields.</summary>
     EarthquakeThreads,
+
+    /// <summary>Wood: least distances and spacings of the fasteners.</summary>
+    WoodPlacement,
 }
 
 /// <summary>The stable ids of failure modes.</summary>
@@ -114,6 +132,12 @@ internal static class FailureModeIds
             FailureModeKind.PryoutOfFastener => "shear/pryout/fastener",
             FailureModeKind.Interaction => "interaction",
             FailureModeKind.StandOffCompression => "compression/stand-off",
+            FailureModeKind.WoodYield => "wood/yield",
+            FailureModeKind.WoodWithdrawal => "wood/withdrawal",
+            FailureModeKind.WoodPullThrough => "wood/pull-through",
+            FailureModeKind.WoodBearing => "wood/bearing",
+            FailureModeKind.WoodCombined => "wood/combined",
+            FailureModeKind.WoodPlacement => "detailing/wood/placement",
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
             FailureModeKind.Thickness => "detailing/thickness",
@@ -153,6 +177,12 @@ internal static class FailureModeIds
             FailureModeKind.PryoutOfFastener => "Concrete pryout in shear of the most loaded fastener",
             FailureModeKind.Interaction => "Tension and shear together",
             FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
+            FailureModeKind.WoodYield => "Yield of the fastener in its members",
+            FailureModeKind.WoodWithdrawal => "Withdrawal from the wood",
+            FailureModeKind.WoodPullThrough => "Head pulled through the wood",
+            FailureModeKind.WoodBearing => "Bearing of the washer on the wood",
+            FailureModeKind.WoodCombined => "Lateral load and withdrawal together",
+            FailureModeKind.WoodPlacement => "Placement of the fasteners in the wood",
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",
             FailureModeKind.Thickness => "Thickness of the member",
@@ -180,6 +210,9 @@ internal static class FailureModeIds
 
     /// <summary>True for the modes in shear.</summary>
     public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;
+
+    /// <summary>True for the modes that take part in no interaction of ACI 318: sustained tension of a bond, and the wood's.</summary>
+    public static bool StandsAlone(FailureModeKind kind) => kind is FailureModeKind.BondSustained or (>= FailureModeKind.WoodYield and <= FailureModeKind.WoodCombined);
 
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;

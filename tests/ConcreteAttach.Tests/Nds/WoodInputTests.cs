@@ -39,7 +39,7 @@ public sealed class WoodInputTests
         { "sideArea", () => _ = new FastenerRow(2, In(4), Psi(1e6), Area.FromSquareInches(5), Psi(1e6), Area.FromSquareInches(0), LoadSlip.WoodToWood) },
         { "fastener", () => _ = new WithdrawalConnection(new(DowelKind.Bolt, In(0.5)), Gravity(0.5), In(2)) },
         { "penetration", () => _ = new WithdrawalConnection(new(DowelKind.Nail, In(0.162)), Gravity(0.5), In(0)) },
-        { "headDiameter", () => HeadPullThrough.Strength(Gravity(0.5), In(0), In(1), Plain) },
+        { "headDiameter", () => _ = new HeadPullThrough(Gravity(0.5), In(0), In(1)) },
         { "toSurfaceDegrees", () => CombinedLoad.Strength(DowelKind.Nail, Force.FromPoundsForce(1), Force.FromPoundsForce(1), -1) },
         { "lateral", () => CombinedLoad.Strength(DowelKind.Nail, Force.FromPoundsForce(0), Force.FromPoundsForce(1), 10) },
         { "hole", () => WasherBearing.Round(In(1), In(1)) },

@@ -35,6 +35,7 @@ public sealed class YieldLimitProperties
             Gap = withGap ? 2 * random.NextDouble() : 0,
             IsDoubleShear = isDouble,
             IsRounded = false,
+            Penetration = double.PositiveInfinity,
         };
     }
 
@@ -66,6 +67,7 @@ public sealed class YieldLimitProperties
         Gap = gap ?? d.Gap,
         IsDoubleShear = isDouble ?? d.IsDoubleShear,
         IsRounded = false,
+        Penetration = d.Penetration,
     };
 
     private static void ForAny(int seed, Action<DowelData, Random> check)

@@ -8,6 +8,7 @@ using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Nds;
 using ConcreteAttach.Quantities;
 using UnitsNet;
 
@@ -17,6 +18,8 @@ namespace ConcreteAttach.Presentation.Json;
 internal static class RequestReader
 {
     private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019];
+
+    private static readonly (string, string)[] Methods = [.. Editions.Select(e => e.Standard).Append(NdsMethod.Standard).Distinct().Select(method => (method, method))];
 
     private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
 
@@ -55,6 +58,11 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
+        if (root.Required("method").Choice(Methods, MethodsNotYet) == NdsMethod.Standard)
+        {
+            return WoodReader.Request(root);
+        }
+
         root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
@@ -64,12 +72,12 @@ internal static class RequestReader
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new AttachmentRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
     }
 
     private static Aci318Edition Edition(InputObject root)
     {
-        string standard = root.Required("method").Choice([.. Editions.Select(e => (e.Standard, e.Standard)).Distinct()], MethodsNotYet);
+        string standard = root.Required("method").Choice(Methods, MethodsNotYet);
         return root.Required("constants").Choice([.. Editions.Where(e => e.Standard == standard).Select(e => (e.Constants, e))]);
     }
 
