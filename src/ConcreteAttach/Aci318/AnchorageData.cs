@@ -89,6 +89,7 @@ internal sealed class AnchorageData
         BondReach = Product is { IsAdhesive: true } product ? Bond.CriticalDistance(default(Sheet<PlainNumber>), this, product).Value : double.NaN;
         BondInfluence = Outline is not null && double.IsFinite(BondReach) ? new(Outline, BondReach) : null;
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
+        Whole = new WholeGroup(this);
     }
 
     public Aci318Edition Edition { get; }
@@ -207,6 +208,9 @@ internal sealed class AnchorageData
 
     /// <summary>See <see cref="ConcreteBreakoutShear.ShankFactor"/>.</summary>
     public double ShankFactor { get; }
+
+    /// <summary>All fasteners as one group.</summary>
+    public WholeGroup Whole { get; }
 
     public double[] X { get; }
 

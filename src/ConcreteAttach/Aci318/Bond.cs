@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
@@ -31,21 +32,29 @@ internal static class Bond
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, bool isSustained, string lightweightId, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
+        BondTerms<T> terms = group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Bond.As<T>() : Terms(sheet, data, group, scratch);
+        T nba = BasicStrength(sheet, data, isSustained, lightweightId);
+        if (group.Count == 1)
+        {
+            return sheet.Step("N_a", terms.Areas * terms.PsiEd * terms.PsiCp * nba, Dimension.Force, "17.6.5.1a");
+        }
+
+        T psiEc = EccentricityFactor(sheet, group, terms.Reach);
+        return sheet.Step("N_a", terms.Areas * psiEc * terms.PsiEd * terms.PsiCp * nba, Dimension.Force, "17.6.5.1b, group: N_ag");
+    }
+
+    /// <summary>Everything but N_ba and the eccentricity: it depends neither on the load nor on its duration. Of all fasteners <see cref="WholeGroup"/> keeps it.</summary>
+    public static BondTerms<T> Terms<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
+        where T : struct, IFormulaNumber<T>
+    {
         ProductData product = data.Product!;
         T cna = sheet.IsRecording ? CriticalDistance(sheet, data, product) : T.Literal(data.BondReach);
         T anao = 4 * T.Power(cna, 2, 1);
         T ana = InfluenceArea.Of(sheet, data, group, cna, anao, "A_Na", Area, scratch);
         anao = sheet.Step("A_Nao", T.Power(2 * cna, 2, 1), Dimension.Area, "17.6.5.1.2a");
         T psiEd = EdgeFactor(sheet, group, cna);
-        T psiCp = Splitting.Factor(sheet, data, product, group.SmallestEdge, cna, Splitting.Bond);
-        T nba = BasicStrength(sheet, data, isSustained, lightweightId);
-        if (group.Count == 1)
-        {
-            return sheet.Step("N_a", ana / anao * psiEd * psiCp * nba, Dimension.Force, "17.6.5.1a");
-        }
-
-        T psiEc = EccentricityFactor(sheet, group, cna);
-        return sheet.Step("N_a", ana / anao * psiEc * psiEd * psiCp * nba, Dimension.Force, "17.6.5.1b, group: N_ag");
+        T psiCp = Splitting.Factor(sheet, data, product, group.Edges.Smallest, cna, Splitting.Bond);
+        return new(cna, ana / anao, psiEd, psiCp);
     }
 
     /// <summary>N_ba of one fastener (17.6.5.2.1).</summary>
@@ -101,15 +110,30 @@ internal static class Bond
     private static T EdgeFactor<T>(Sheet<T> sheet, in BreakoutGroup group, T cna)
         where T : struct, IFormulaNumber<T>
     {
-        if (double.IsPositiveInfinity(group.SmallestEdge))
+        if (double.IsPositiveInfinity(group.Edges.Smallest))
         {
             sheet.Note("No edge within reach.");
             return sheet.Factor("psi_ed_Na", 1, "17.6.5.4.1a");
         }
 
-        T caMin = sheet.Given("c_a_min", group.SmallestEdge, Dimension.Length);
+        T caMin = sheet.Given("c_a_min", group.Edges.Smallest, Dimension.Length);
         return sheet.When(caMin >= cna)
             ? sheet.Factor("psi_ed_Na", 1, "17.6.5.4.1a")
             : sheet.Factor("psi_ed_Na", 0.7 + (0.3 * (caMin / cna)), "17.6.5.4.1b");
     }
+}
+
+/// <summary>What the bond strength of a group is made of, N_ba and its eccentricity apart.</summary>
+/// <param name="Reach">c_Na.</param>
+/// <param name="Areas">A_Na / A_Nao.</param>
+/// <param name="PsiEd">ψ_ed,Na.</param>
+/// <param name="PsiCp">ψ_cp,Na.</param>
+internal readonly record struct BondTerms<T>(T Reach, T Areas, T PsiEd, T PsiCp)
+    where T : struct, IFormulaNumber<T>
+{
+    /// <summary>The same in another number type.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public BondTerms<TOther> As<TOther>()
+        where TOther : struct, IFormulaNumber<TOther> =>
+        new(TOther.Literal(Reach.Value), TOther.Literal(Areas.Value), TOther.Literal(PsiEd.Value), TOther.Literal(PsiCp.Value));
 }

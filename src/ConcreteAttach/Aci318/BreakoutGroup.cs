@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Geometry;
 
 namespace ConcreteAttach.Aci318;
@@ -17,23 +18,17 @@ internal readonly ref struct BreakoutGroup
     /// <summary>The rectangle about the fasteners; where it stands, for reading one side of it must not copy it.</summary>
     public readonly ref readonly Rectangle Extent;
 
-    /// <summary>c_a,min; infinite without an edge.</summary>
-    public readonly double SmallestEdge;
+    /// <summary>The edges about them.</summary>
+    public readonly GroupEdges Edges;
+
+    /// <summary>Whether these are all fasteners of the attachment: see <see cref="WholeGroup"/>.</summary>
+    public readonly bool IsWhole;
 
     /// <summary>e'_N along x.</summary>
     public readonly double EccentricityX;
 
     /// <summary>e'_N along y.</summary>
     public readonly double EccentricityY;
-
-    /// <summary>How many edges are closer than 1.5 h_ef.</summary>
-    public readonly int CloseEdges;
-
-    /// <summary>c_a,max of 17.6.2.1.2.</summary>
-    public readonly double LargestCloseEdge;
-
-    /// <summary>s of 17.6.2.1.2: the longest link of the shortest tree that joins the fasteners; NaN where it is not needed.</summary>
-    public readonly double LargestSpacing;
 
     /// <param name="data">The attachment.</param>
     /// <param name="members">Numbers of the group's fasteners.</param>
@@ -45,23 +40,6 @@ internal readonly ref struct BreakoutGroup
     /// <param name="scratch">Working memory of <see cref="SpanningTree.ScratchLength"/>.</param>
     public BreakoutGroup(
         AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY, Span<double> scratch)
-        : this(data, members, xs, ys, extent, eccentricityX, eccentricityY)
-    {
-        bool isOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
-        if (data.Outline is { } outline)
-        {
-            (CloseEdges, LargestCloseEdge) = outline.CloseEdges(isOfAll ? data.All : members, 1.5 * data.Embedment);
-        }
-        else
-        {
-            ref readonly Rectangle deciding = ref isOfAll ? ref data.Extent : ref extent;
-            (CloseEdges, LargestCloseEdge) = Layouts.CloseEdges(data.Concrete, deciding, 1.5 * data.Embedment);
-        }
-
-        LargestSpacing = CloseEdges >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN;
-    }
-
-    private BreakoutGroup(AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY)
     {
         Members = members;
         X = xs;
@@ -69,16 +47,43 @@ internal readonly ref struct BreakoutGroup
         Extent = ref extent;
         EccentricityX = eccentricityX;
         EccentricityY = eccentricityY;
-        SmallestEdge = data.Outline is { } outline ? outline.SmallestEdge(members) : Layouts.SmallestEdge(data.Concrete, extent);
-        LargestSpacing = double.NaN;
+        IsWhole = members.Length == data.Count;
+        Edges = IsWhole && data.Whole is { } whole ? whole.Edges : GroupEdges.Of(data, members, xs, ys, extent, scratch);
     }
 
-    /// <summary>A group that fails in bond: 17.6.5 has no rule for three close edges.</summary>
-    public static BreakoutGroup ForBond(
-        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, double eccentricityX, double eccentricityY) =>
-        new(data, members, xs, ys, extent, eccentricityX, eccentricityY);
-
     public int Count => X.Length;
+}
+
+/// <summary>The edges about a group, as 17.6 asks for them.</summary>
+/// <param name="Smallest">c_a,min; infinite without an edge.</param>
+/// <param name="Close">How many edges are closer than 1.5 h_ef.</param>
+/// <param name="LargestClose">c_a,max of 17.6.2.1.2.</param>
+/// <param name="LargestSpacing">s of 17.6.2.1.2: the longest link of the shortest tree that joins the fasteners; NaN where it is not needed.</param>
+internal readonly record struct GroupEdges(double Smallest, int Close, double LargestClose, double LargestSpacing)
+{
+    /// <summary>Measures them.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // its temporaries cost nothing where the edges of all fasteners are known
+    public static GroupEdges Of(
+        AnchorageData data, ReadOnlySpan<int> members, ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, in Rectangle extent, Span<double> scratch)
+    {
+        double reach = 1.5 * data.Embedment;
+        bool isOfAll = data.Options.CloseEdges == CloseEdgesReading.AllFasteners;
+        double smallest;
+        int close;
+        double largestClose;
+        if (data.Outline is { } outline)
+        {
+            smallest = outline.SmallestEdge(members);
+            (close, largestClose) = outline.CloseEdges(isOfAll ? data.All : members, reach);
+        }
+        else
+        {
+            smallest = Layouts.SmallestEdge(data.Concrete, extent);
+            (close, largestClose) = Layouts.CloseEdges(data.Concrete, isOfAll ? data.Extent : extent, reach);
+        }
+
+        return new(smallest, close, largestClose, close >= 3 ? SpanningTree.LongestLink(xs, ys, scratch) : double.NaN);
+    }
 }
 
 /// <summary>Headed fasteners in a row along an edge that blow the side face out together.</summary>

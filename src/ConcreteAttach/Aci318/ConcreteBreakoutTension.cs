@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -20,6 +21,20 @@ internal static class ConcreteBreakoutTension
     public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
+        BreakoutTerms<T> terms = group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Breakout.As<T>() : Terms(sheet, data, group, scratch);
+        if (group.Count == 1)
+        {
+            return sheet.Step("N_cb", terms.Areas * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1a");
+        }
+
+        T psiEc = EccentricityFactor(sheet, group, terms.Embedment);
+        return sheet.Step("N_cb", terms.Areas * psiEc * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1b, group: N_cbg");
+    }
+
+    /// <summary>Everything but the eccentricity: it does not depend on the load. Of all fasteners <see cref="WholeGroup"/> keeps it.</summary>
+    public static BreakoutTerms<T> Terms<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
+        where T : struct, IFormulaNumber<T>
+    {
         T fc = ConcreteStrength.Limited(sheet, data);
         T lambdaA = ConcreteStrength.LightweightConcrete(sheet, data);
         T hef = EffectiveEmbedment(sheet, data, group);
@@ -29,16 +44,10 @@ internal static class ConcreteBreakoutTension
         T psiEd = EdgeFactor(sheet, data, group, hef);
         T psiC = CrackingFactor(sheet, data);
         T psiCp = data.Product is { } product
-            ? Splitting.Factor(sheet, data, product, group.SmallestEdge, 1.5 * sheet.Given("h_ef", data.Embedment, Dimension.Length), Splitting.Breakout)
+            ? Splitting.Factor(sheet, data, product, group.Edges.Smallest, 1.5 * sheet.Given("h_ef", data.Embedment, Dimension.Length), Splitting.Breakout)
             : sheet.Factor("psi_cp_N", 1, "17.6.2.6.2, cast-in");
         T nb = BasicStrength(sheet, data, fc, lambdaA, hef);
-        if (group.Count == 1)
-        {
-            return sheet.Step("N_cb", anc / anco * psiEd * psiC * psiCp * nb, Dimension.Force, "17.6.2.1a");
-        }
-
-        T psiEc = EccentricityFactor(sheet, group, hef);
-        return sheet.Step("N_cb", anc / anco * psiEc * psiEd * psiC * psiCp * nb, Dimension.Force, "17.6.2.1b, group: N_cbg");
+        return new(hef, anc / anco, psiEd, psiC, psiCp, nb);
     }
 
     /// <summary>h_ef, or h'_ef where three or more edges are close (17.6.2.1.2).</summary>
@@ -46,20 +55,20 @@ internal static class ConcreteBreakoutTension
         where T : struct, IFormulaNumber<T>
     {
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
-        return group.CloseEdges < 3 ? hef : ReducedEmbedment(sheet, data, group, hef);
+        return group.Edges.Close < 3 ? hef : ReducedEmbedment(sheet, data, group, hef);
     }
 
     private static T ReducedEmbedment<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T hef)
         where T : struct, IFormulaNumber<T>
     {
-        sheet.Note(group.CloseEdges == 3 ? "Three edges are closer than 1.5 h_ef: 17.6.2.1.2 applies." : "Four edges are closer than 1.5 h_ef: 17.6.2.1.2 applies.");
-        T caMax = sheet.Given("c_a_max", group.LargestCloseEdge, Dimension.Length, "largest edge distance not above 1.5 h_ef");
+        sheet.Note(group.Edges.Close == 3 ? "Three edges are closer than 1.5 h_ef: 17.6.2.1.2 applies." : "Four edges are closer than 1.5 h_ef: 17.6.2.1.2 applies.");
+        T caMax = sheet.Given("c_a_max", group.Edges.LargestClose, Dimension.Length, "largest edge distance not above 1.5 h_ef");
         if (group.Count == 1)
         {
             return sheet.Step("h_ef'", caMax / 1.5, Dimension.Length, "17.6.2.1.2");
         }
 
-        T s = sheet.Given("s", group.LargestSpacing, Dimension.Length, "largest spacing between adjacent fasteners");
+        T s = sheet.Given("s", group.Edges.LargestSpacing, Dimension.Length, "largest spacing between adjacent fasteners");
         T reduced = T.Max(caMax / 1.5, s / 3);
         if (reduced.Value > data.Embedment)
         {
@@ -83,13 +92,13 @@ internal static class ConcreteBreakoutTension
     private static T EdgeFactor<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, T hef)
         where T : struct, IFormulaNumber<T>
     {
-        if (double.IsPositiveInfinity(group.SmallestEdge))
+        if (double.IsPositiveInfinity(group.Edges.Smallest))
         {
             sheet.Note("No edge within reach.");
             return sheet.Factor("psi_ed_N", 1, "17.6.2.4.1a");
         }
 
-        T caMin = sheet.Given("c_a_min", group.SmallestEdge, Dimension.Length);
+        T caMin = sheet.Given("c_a_min", group.Edges.Smallest, Dimension.Length);
         return sheet.When(caMin >= 1.5 * hef)
             ? sheet.Factor("psi_ed_N", 1, "17.6.2.4.1a")
             : sheet.Factor("psi_ed_N", 0.7 + (0.3 * (caMin / (1.5 * hef))), "17.6.2.4.1b");
@@ -142,4 +151,21 @@ internal static class ConcreteBreakoutTension
         sheet.Note("17.6.2.2.2 limits the k_c of a product to that of a cast-in fastener.");
         return sheet.Factor("k_c_lim", T.Min(kc, T.Literal(edition.CastInBreakout)), "17.6.2.2.2");
     }
+}
+
+/// <summary>What the breakout strength in tension of a group is made of, its eccentricity apart.</summary>
+/// <param name="Embedment">h_ef or h'_ef.</param>
+/// <param name="Areas">A_Nc / A_Nco.</param>
+/// <param name="PsiEd">ψ_ed,N.</param>
+/// <param name="PsiC">ψ_c,N.</param>
+/// <param name="PsiCp">ψ_cp,N.</param>
+/// <param name="Basic">N_b.</param>
+internal readonly record struct BreakoutTerms<T>(T Embedment, T Areas, T PsiEd, T PsiC, T PsiCp, T Basic)
+    where T : struct, IFormulaNumber<T>
+{
+    /// <summary>The same in another number type.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public BreakoutTerms<TOther> As<TOther>()
+        where TOther : struct, IFormulaNumber<TOther> =>
+        new(TOther.Literal(Embedment.Value), TOther.Literal(Areas.Value), TOther.Literal(PsiEd.Value), TOther.Literal(PsiC.Value), TOther.Literal(PsiCp.Value), TOther.Literal(Basic.Value));
 }

@@ -56,7 +56,9 @@ internal readonly ref struct ModeWriter<T>
         T design = sheet.Step(mode.Name.DesignId, phi * nominal, Dimension.Force, "17.5.2");
         T utilization = sheet.Factor(FormulaText.UtilizationId, demand / design, "17.5.2");
         _progress.Highest = utilization.Value > _progress.Highest ? utilization.Value : _progress.Highest;
-        Write(ModeResult.Checked(mode.Kind, mode.Side, mode.Number, _system, nominal.Value, phi.Value, demand.Value, utilization.Value), mode.Name.Clause, null, group);
+        ModeStatus status = Limit.IsBelow(1, utilization.Value) ? ModeStatus.NotSatisfied : ModeStatus.Satisfied;
+        _results[_progress.Count++] = new ModeResult(mode.Kind, mode.Side, mode.Number, status, _system, nominal.Value, phi.Value, demand.Value, utilization.Value);
+        _trace?.Keep(mode.Name.Clause, null, group);
     }
 
     /// <summary>φ under earthquake, and in allowable stress design.</summary>
@@ -85,7 +87,8 @@ internal readonly ref struct ModeWriter<T>
     public void WriteWithout(ModeLabel mode, ModeStatus status, string? reason, ReadOnlySpan<int> group = default)
     {
         _progress.HasGap |= status == ModeStatus.NotCovered;
-        Write(ModeResult.Without(mode.Kind, mode.Side, mode.Number, status, _system), mode.Name.Clause, reason, group);
+        _results[_progress.Count++] = new ModeResult(mode.Kind, mode.Side, mode.Number, status, _system, double.NaN, double.NaN, double.NaN, double.NaN);
+        _trace?.Keep(mode.Name.Clause, reason, group);
     }
 
     /// <summary>Writes a mode that the method does not cover; without demand it is not applicable.</summary>

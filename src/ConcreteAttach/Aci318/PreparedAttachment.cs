@@ -245,10 +245,7 @@ public sealed class PreparedAttachment
         data.Distribution.Shears(actions, shearX, shearY);
         if (!perFastener.IsEmpty)
         {
-            tension.CopyTo(perFastener);
-            shearX.CopyTo(perFastener[count..]);
-            shearY.CopyTo(perFastener[(2 * count)..]);
-            Remarks.OfForces(data, tension, writer);
+            Show(data, tension, shearX, shearY, writer, perFastener);
         }
 
         var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
@@ -269,6 +266,17 @@ public sealed class PreparedAttachment
         {
             ArrayPool<double>.Shared.Return(rented);
         }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs the fast path nothing
+    private static void Show<T>(
+        AnchorageData data, ReadOnlySpan<double> tension, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in ModeWriter<T> writer, Span<double> perFastener)
+        where T : struct, IFormulaNumber<T>
+    {
+        tension.CopyTo(perFastener);
+        shearX.CopyTo(perFastener[data.Count..]);
+        shearY.CopyTo(perFastener[(2 * data.Count)..]);
+        Remarks.OfForces(data, tension, writer);
     }
 
     private static double Largest(ReadOnlySpan<double> forces)

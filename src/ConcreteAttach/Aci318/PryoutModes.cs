@@ -44,7 +44,7 @@ internal static class PryoutModes
         }
 
         Span<int> groupOf = memory.Ints(count);
-        int groups = count == 1 ? 1
+        int groups = count == 1 || (count == data.Count && data.Whole.IsOneInBreakout) ? 1
             : data.Influence is { } influence ? influence.Find(members, groupOf)
             : InfluenceGroups.Find(xs, ys, 3 * data.Embedment, groupOf, memory.Rest);
         if (groups == 1)

@@ -73,7 +73,7 @@ internal static class Splitting
             return double.NaN;
         }
 
-        double splitting = Factor<PlainNumber>(default, data, product, group.SmallestEdge, new(1.5 * data.Embedment), Breakout).Value;
+        double splitting = Factor<PlainNumber>(default, data, product, group.Edges.Smallest, new(1.5 * data.Embedment), Breakout).Value;
         double uncracked = Math.Min(product.BreakoutCoefficient, data.Edition.CastInBreakout) * (product.IsBreakoutCoefficientOfProduct ? 1 : 1.4);
         return product.BreakoutCoefficientCracked / (uncracked * splitting);
     }
@@ -81,11 +81,11 @@ internal static class Splitting
     /// <summary>The same of the bond strength.</summary>
     public static double CrackedOverUncrackedBond(AnchorageData data, in BreakoutGroup group) =>
         data.Product is { } product && Counts(data, group)
-            ? product.BondStressCracked / (product.BondStressUncracked * Factor<PlainNumber>(default, data, product, group.SmallestEdge, new(data.BondReach), Bond).Value)
+            ? product.BondStressCracked / (product.BondStressUncracked * Factor<PlainNumber>(default, data, product, group.Edges.Smallest, new(data.BondReach), Bond).Value)
             : double.NaN;
 
     private static bool Counts(AnchorageData data, in BreakoutGroup group) =>
-        !data.IsCracked && !data.HasSplittingReinforcement && !double.IsPositiveInfinity(group.SmallestEdge);
+        !data.IsCracked && !data.HasSplittingReinforcement && !double.IsPositiveInfinity(group.Edges.Smallest);
 }
 
 /// <summary>Symbols and clauses of a splitting factor: made once, so that the fast path carries one reference.</summary>

@@ -71,7 +71,7 @@ internal static class TensionModes
             return;
         }
 
-        EachGroup<T, BreakoutCheck>(data, mode, 3 * data.Embedment, data.Influence, fasteners, default, writer, free);
+        EachGroup<T, BreakoutCheck>(data, mode, data.Whole.IsOneInBreakout, 3 * data.Embedment, data.Influence, fasteners, default, writer, free);
     }
 
     /// <summary>Bond, and the fastener with the most sustained tension (17.5.2.2). Returns the highest ratio of all modes so far but the sustained one, which takes no part in the interaction.</summary>
@@ -84,7 +84,7 @@ internal static class TensionModes
         string? gap = product.BondTensionGap;
         if (gap is null)
         {
-            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), 2 * data.BondReach, data.BondInfluence, fasteners, sustained, writer, free);
+            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), data.Whole.IsOneInBond, 2 * data.BondReach, data.BondInfluence, fasteners, sustained, writer, free);
         }
         else
         {
@@ -118,6 +118,7 @@ internal static class TensionModes
     /// <summary>Splits the fasteners into groups and checks each.</summary>
     /// <param name="data">The attachment.</param>
     /// <param name="mode">The mode.</param>
+    /// <param name="isWholeOne">Whether all fasteners of the attachment act together.</param>
     /// <param name="limit">Fasteners nearer than this along both axes act together.</param>
     /// <param name="influence">In an outline, which fasteners act together; else null.</param>
     /// <param name="fasteners">Those in tension.</param>
@@ -125,14 +126,14 @@ internal static class TensionModes
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory.</param>
     private static void EachGroup<T, TCheck>(
-        AnchorageData data, ModeLabel mode, double limit, SeenInfluence? influence, in TensionedFasteners fasteners, in SustainedTension sustained,
+        AnchorageData data, ModeLabel mode, bool isWholeOne, double limit, SeenInfluence? influence, in TensionedFasteners fasteners, in SustainedTension sustained,
         in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
         where TCheck : IGroupCheck
     {
         var memory = new Scratch(free);
         Span<int> groupOf = memory.Ints(fasteners.Count);
-        int groups = fasteners.Count == 1 ? 1
+        int groups = fasteners.Count == 1 || (isWholeOne && fasteners.Count == data.Count) ? 1
             : influence is not null ? influence.Find(fasteners.Members, groupOf)
             : InfluenceGroups.Find(fasteners.X, fasteners.Y, limit, groupOf, memory.Rest);
         if (groups == 1)
@@ -384,7 +385,7 @@ internal readonly struct BondCheck : IGroupCheck
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
-        var group = BreakoutGroup.ForBond(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY);
+        var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
         T nominal = Bond.NominalStrength(sheet, data, group, sustained.IsDesigned, Bond.LightweightId, scratch);
         Remarks.OfSplittingBond(data, group, nominal, sheet, writer);
