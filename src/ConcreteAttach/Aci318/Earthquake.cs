@@ -63,16 +63,21 @@ internal static class Earthquake
     }
 
     /// <summary>The load case with its earthquake part Ω_0 times, in tension, in shear or in both, where an option asks for it and the part counts (17.10.5.3(d), 17.10.6.3(c)).</summary>
-    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share)
+    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share, WoodSill? openSill)
     {
         double tension = design.Tension == EarthquakeTensionOption.Overstrength && Counts(share.Tension) ? design.Overstrength!.Value - 1 : 0;
         double shear = design.Shear == EarthquakeShearOption.Overstrength && Counts(share.Shear) ? design.Overstrength!.Value - 1 : 0;
         LoadCase amplified = tension > 0
             ? loadCase with { N = loadCase.N + (tension * part.N), Mx = loadCase.Mx + (tension * part.Mx), My = loadCase.My + (tension * part.My) }
             : loadCase;
-        return shear > 0
-            ? amplified with { Vx = loadCase.Vx + (shear * part.Vx), Vy = loadCase.Vy + (shear * part.Vy), Mz = loadCase.Mz + (shear * part.Mz) }
-            : amplified;
+        if (shear <= 0)
+        {
+            return amplified;
+        }
+
+        // Along a sill whose bolts meet the building code's conditions 17.10.6.3 is deemed satisfied: that part counts once.
+        double x = openSill?.Direction == SillDirection.X ? 0 : shear, y = openSill?.Direction == SillDirection.Y ? 0 : shear;
+        return amplified with { Vx = loadCase.Vx + (x * part.Vx), Vy = loadCase.Vy + (y * part.Vy), Mz = loadCase.Mz + (shear * part.Mz) };
     }
 
     /// <summary>Writes which option stands behind the forces of a load case with an earthquake part, and whether it is open.</summary>
@@ -96,7 +101,11 @@ internal static class Earthquake
         }
 
         var shear = new ModeLabel(ShearName);
-        if (Counts(share.Shear))
+        if (Counts(share.Shear) && share.IsAlongSill)
+        {
+            writer.WriteWithout(shear, ModeStatus.NotApplicable, WoodSills.Waived);
+        }
+        else if (Counts(share.Shear))
         {
             Shear(design, share.Shear, shear, writer);
         }

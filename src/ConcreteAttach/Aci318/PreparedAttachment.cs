@@ -30,6 +30,9 @@ public sealed class PreparedAttachment
     private readonly Attachment _attachment;
     private readonly int _scratchLength;
 
+    /// <summary>The sill along which shear under earthquake is waived; null where there is none, or its conditions are not met.</summary>
+    private readonly WoodSill? _openSill;
+
     internal PreparedAttachment(Attachment attachment, Aci318Edition edition, Aci318Options options)
     {
         _attachment = attachment;
@@ -38,6 +41,7 @@ public sealed class PreparedAttachment
         {
             Earthquake.RequireComplete(design);
             _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
+            _openSill = design.WoodSill is { } sill && WoodSills.AreMet(_data, attachment.Fastener, sill) ? sill : null;
         }
 
         int edges = _data.Edges.Length;
@@ -67,9 +71,11 @@ public sealed class PreparedAttachment
             return loadCase;
         }
 
-        share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count);
-        return Earthquake.Amplified(loadCase, part, design, share);
+        share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count) with { IsAlongSill = _openSill is { } sill && IsAlong(part, sill.Direction) };
+        return Earthquake.Amplified(loadCase, part, design, share, _openSill);
     }
+
+    private static bool IsAlong(EarthquakeActions part, SillDirection direction) => part.Mz.Value == 0 && (direction == SillDirection.X ? part.Vy : part.Vx).Value == 0;
 
     /// <summary>Prepares a load case of a design that includes sustained tension, in this load case or another, or does not.</summary>
     private PreparedActions Prepare(LoadCase loadCase, LoadCase verified, in EarthquakeShare share, bool isSustainedDesign)
@@ -250,7 +256,9 @@ public sealed class PreparedAttachment
 
         var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
         HighestRatio tensionRatio = TensionModes.Write(data, tension, sustained, writer, memory.Rest);
-        HighestRatio shearRatio = ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
+        HighestRatio shearRatio = _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear)
+            ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, sustained, writer, memory.Rest)
+            : ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);

@@ -248,6 +248,7 @@ internal static class ReportContent
             inputs.AddRange(OfProduct(product));
         }
 
+        inputs.AddRange(verification.FurtherInputs);
         inputs.AddRange(verification.LoadCases.Where(l => l.WeightedLoadFactor is not null).Select(l => $"Weighted load factor of {l.Name}: {QuantityText.Format(l.WeightedLoadFactor!.Value)}."));
         if (verification.Attachment.Earthquake is { } earthquake)
         {

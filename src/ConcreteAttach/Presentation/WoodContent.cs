@@ -70,7 +70,7 @@ internal static class WoodContent
 
         if (fastening.Washer is { } washer)
         {
-            yield return $"Washer: size {QuantityText.Format(washer.Size)}, net area {QuantityText.Format(washer.NetArea)}, on {fastening.WasherSpecies}.";
+            yield return $"Washer: size {QuantityText.Format(washer.Size)} on {fastening.WasherSpecies}.";
         }
 
         yield return $"Wood: {Words(fastening.Conditions)}.";

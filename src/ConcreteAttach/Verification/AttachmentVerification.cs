@@ -46,6 +46,9 @@ public sealed class AttachmentVerification : VerificationResult
     /// <summary>How the plate bears on the concrete in each load case; empty without a plate in contact.</summary>
     public ImmutableArray<ContactState> Contacts { get; }
 
+    /// <summary>Inputs beside those of the attachment, as a report prints them.</summary>
+    internal ImmutableArray<string> FurtherInputs { get; init; } = [];
+
     /// <summary>
     /// Verifies another attachment under other load cases by the same method, edition and readings, with or without sheets; null where that cannot be done. For figures that show
     /// how a result changes with the attachment.

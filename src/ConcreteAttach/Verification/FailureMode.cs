@@ -81,5 +81,8 @@ public sealed class FailureMode
     /// <summary>The calculation, where it was asked for.</summary>
     public CalculationSheet? Sheet { get; }
 
+    /// <summary>The same without its calculation.</summary>
+    internal FailureMode WithoutSheet() => new(Result, Id, _place, LoadCase, Group, Clause, Reason, Format, null);
+
     internal ModeResult Result { get; }
 }

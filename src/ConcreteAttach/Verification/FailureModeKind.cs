@@ -107,6 +107,24 @@ public enum FailureModeKind
     /// <summary>Earthquake, ductile steel: the threads do not break before the shank yields.</summary>
     EarthquakeThreads,
 
+    /// <summary>Bolts of a wood sill under earthquake: thickness of the sill.</summary>
+    SillThickness,
+
+    /// <summary>Bolts of a wood sill under earthquake: their diameter.</summary>
+    SillDiameter,
+
+    /// <summary>Bolts of a wood sill under earthquake: their embedment.</summary>
+    SillEmbedment,
+
+    /// <summary>Bolts of a wood sill under earthquake: distance to the edge along the sill.</summary>
+    SillEdge,
+
+    /// <summary>Bolts of a wood sill under earthquake: distance to an edge across the sill.</summary>
+    SillEnd,
+
+    /// <summary>Bolts of a wood sill under earthquake: the wood decides their strength along it.</summary>
+    SillStrength,
+
     /// <summary>Wood: least distances and spacings of the fasteners.</summary>
     WoodPlacement,
 }
@@ -137,6 +155,12 @@ internal static class FailureModeIds
             FailureModeKind.WoodPullThrough => "wood/pull-through",
             FailureModeKind.WoodBearing => "wood/bearing",
             FailureModeKind.WoodCombined => "wood/combined",
+            FailureModeKind.SillThickness => "detailing/earthquake/sill/thickness",
+            FailureModeKind.SillDiameter => "detailing/earthquake/sill/diameter",
+            FailureModeKind.SillEmbedment => "detailing/earthquake/sill/embedment",
+            FailureModeKind.SillEdge => "detailing/earthquake/sill/edge",
+            FailureModeKind.SillEnd => "detailing/earthquake/sill/end",
+            FailureModeKind.SillStrength => "detailing/earthquake/sill/strength",
             FailureModeKind.WoodPlacement => "detailing/wood/placement",
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
@@ -182,6 +206,12 @@ internal static class FailureModeIds
             FailureModeKind.WoodPullThrough => "Head pulled through the wood",
             FailureModeKind.WoodBearing => "Bearing of the washer on the wood",
             FailureModeKind.WoodCombined => "Lateral load and withdrawal together",
+            FailureModeKind.SillThickness => "Wood sill under earthquake: thickness",
+            FailureModeKind.SillDiameter => "Wood sill under earthquake: diameter of the bolts",
+            FailureModeKind.SillEmbedment => "Wood sill under earthquake: embedment of the bolts",
+            FailureModeKind.SillEdge => "Wood sill under earthquake: edge along the sill",
+            FailureModeKind.SillEnd => "Wood sill under earthquake: edges across the sill",
+            FailureModeKind.SillStrength => "Wood sill under earthquake: strength by the wood standard",
             FailureModeKind.WoodPlacement => "Placement of the fasteners in the wood",
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
+using ConcreteAttach.Connections;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 
@@ -30,12 +31,18 @@ public sealed record AttachmentRequest : VerificationRequest
     /// <summary>The method with its edition and options.</summary>
     public Aci318Method Aci318 { get; }
 
+    /// <summary>The wood sill that is verified together with the attachment; null: none.</summary>
+    public SillPlate? Sill { get; init; }
+
+    /// <summary>With a sill, the load cases with what the wood asks of them; else empty.</summary>
+    public ImmutableArray<SillLoadCase> SillLoadCases { get; init; } = [];
+
     /// <inheritdoc/>
     public override AttachmentVerification Verify(SheetScope sheets = SheetScope.All)
     {
         try
         {
-            return Aci318.Prepare(Attachment).Verify(LoadCases, sheets);
+            return Sill is null ? Aci318.Prepare(Attachment).Verify(LoadCases, sheets) : new SillAnchorage(Aci318, Attachment, Sill).Verify(SillLoadCases, sheets);
         }
         catch (InputException error)
         {
@@ -48,6 +55,7 @@ public sealed record AttachmentRequest : VerificationRequest
     {
         "positions" or "loadCases" => $"/{parameter}",
         "strength" or "thickness" or "density" or "cover" or "outline" => $"/concrete/{parameter}",
+        "woodSill" => "/earthquake/woodSill",
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),
         "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" => LoadCasePath(FirstRefused(), parameter),

@@ -5,6 +5,7 @@ using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Connections;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
@@ -63,7 +64,7 @@ internal static class RequestReader
             return WoodReader.Request(root);
         }
 
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "sill", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
@@ -71,8 +72,15 @@ internal static class RequestReader
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
+        SillPlate? sill = root.Optional("sill") is { } wood ? SillReader.Plate(wood) : null;
+        ImmutableArray<SillLoadCase> sillLoadCases = SillReader.LoadCases(root.Required("loadCases"), loadCases, sill is not null);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new AttachmentRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new AttachmentRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method)
+        {
+            Title = root.Optional("title")?.Text("a text"),
+            Sill = sill,
+            SillLoadCases = sillLoadCases,
+        };
     }
 
     private static Aci318Edition Edition(InputObject root)
@@ -161,7 +169,7 @@ internal static class RequestReader
     private static LoadCase LoadCase(InputValue value, EarthquakeDesign? earthquake)
     {
         InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake", "weightedLoadFactor"]);
+        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake", "weightedLoadFactor", "timeEffect", "duration"]);
         LoadCase loadCase = value.Guard(() => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
         {
             N = fields.Optional("N")?.Force() ?? default,

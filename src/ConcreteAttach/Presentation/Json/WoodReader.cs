@@ -17,12 +17,12 @@ internal static class WoodReader
 
     private static readonly (string, SafetyFormat)[] Formats = [("ASD", SafetyFormat.AllowableStressDesign), ("LRFD", SafetyFormat.StrengthDesign)];
 
-    private static readonly (string, LoadDuration)[] Durations =
+    public static readonly (string, LoadDuration)[] Durations =
     [
         ("permanent", LoadDuration.Permanent), ("ten years", LoadDuration.TenYears), ("two months", LoadDuration.TwoMonths), ("seven days", LoadDuration.SevenDays), ("ten minutes", LoadDuration.TenMinutes),
     ];
 
-    private static readonly (string, TimeEffect)[] TimeEffects =
+    public static readonly (string, TimeEffect)[] TimeEffects =
     [
         ("dead", TimeEffect.Dead), ("storage", TimeEffect.Storage), ("occupancy or roof", TimeEffect.OccupancyOrRoof), ("wind, earthquake or impact", TimeEffect.WindEarthquakeOrImpact),
     ];
@@ -38,6 +38,10 @@ internal static class WoodReader
     private static readonly string[] OfAnyKind = ["kind", "format", "count", "conditions"];
 
     private static readonly string[] OfLateral = ["fastener", "main", "side", "doubleShear", "gap", "penetration", "roundedAsPrinted", "row", "placement"];
+
+    private static readonly string[] OfRound = ["shape", "diameter", "hole", "awayFromEnd"];
+
+    private static readonly string[] OfSquare = ["shape", "side", "hole", "slotLength", "awayFromEnd"];
 
     private static readonly string[] OfAxial = ["withdrawal", "head", "washer"];
 
@@ -73,7 +77,7 @@ internal static class WoodReader
             throw connection.Required("withdrawal").Error("an object, or else head or washer: what holds the pull");
         }
 
-        (WasherBearing, WoodSpecies)? washer = Part(connection, fields, "washer", isCombined) is { } w ? Washer(w) : null;
+        (WasherBearing, WoodSpecies)? washer = Part(connection, fields, "washer", isCombined) is { } w ? WasherOnWood(w) : null;
         InputValue? withdrawal = Part(connection, fields, "withdrawal", isCombined);
         InputValue? head = Part(connection, fields, "head", isCombined);
         return connection.Value.Guard(() => new WoodFastening
@@ -113,6 +117,13 @@ internal static class WoodReader
         };
     }
 
+    /// <summary>Moisture and temperature alone, of a sill.</summary>
+    public static ServiceConditions Moisture(InputValue? value)
+    {
+        value?.Object("an object with the moisture and the temperature of the wood").AllowOnly(["wetAtFabrication", "wetInService", "freeToShrink", "temperature"]);
+        return Conditions(value, SafetyFormat.AllowableStressDesign);
+    }
+
     private static DowelFastener Fastener(InputValue value)
     {
         InputObject fields = value.Object("an object with kind and diameter");
@@ -134,7 +145,7 @@ internal static class WoodReader
             Penetration = connection.Optional("penetration")?.Length(),
             IsRoundedAsPrinted = connection.Optional("roundedAsPrinted")?.TrueOrFalse() ?? false,
             Row = connection.Optional("row") is { } row ? Row(row) : null,
-            Placement = connection.Optional("placement") is { } placement ? Placement(placement, main, side) : null,
+            Placement = connection.Optional("placement") is { } placement ? Placement(placement, IsSoftwood(main, side)) : null,
         };
     }
 
@@ -173,7 +184,8 @@ internal static class WoodReader
             fields.Required("dowelBearingStrength").Stress(), fields.Required("bearingLength").Length(), fields.Optional("loadToGrainDegrees") is { } angle ? Degrees(angle) : 0));
     }
 
-    private static WoodSpecies Species(InputValue value)
+    /// <summary>A group of the table, or the user's own.</summary>
+    public static WoodSpecies Species(InputValue value)
     {
         if (value.IsText)
         {
@@ -200,11 +212,14 @@ internal static class WoodReader
     }
 
     /// <summary>Softwood needs more end distance: one member of it, or not knowing, makes the connection one of softwood.</summary>
-    private static FastenerPlacement Placement(InputValue value, params ConnectionMember[] members)
+    private static bool IsSoftwood(params ConnectionMember[] members) =>
+        Array.TrueForAll(members, m => m is not WoodMember) || Array.Exists(members, m => m is WoodMember { Species.IsSoftwood: true });
+
+    /// <summary>Where fasteners stand in the wood.</summary>
+    public static FastenerPlacement Placement(InputValue value, bool isSoftwood)
     {
         InputObject fields = value.Object("an object with load and the distances and spacings in the wood");
         fields.AllowOnly(["load", "endDistance", "spacing", "spacingOfAttachedMembers", "edgeDistance", "unloadedEdgeDistance", "rowSpacing", "outerRows", "shearAreaRatio"]);
-        bool isSoftwood = Array.TrueForAll(members, m => m is not WoodMember) || Array.Exists(members, m => m is WoodMember { Species.IsSoftwood: true });
         return value.Guard(() => new FastenerPlacement(fields.Required("load").Choice(GrainLoads), isSoftwood)
         {
             EndDistance = fields.Optional("endDistance")?.Length(),
@@ -240,17 +255,23 @@ internal static class WoodReader
         return value.Guard(() => new HeadPullThrough(Species(fields.Required("species")), fields.Required("headDiameter").Length(), fields.Required("thickness").Length()));
     }
 
-    private static (WasherBearing Washer, WoodSpecies Species) Washer(InputValue value)
+    private static (WasherBearing Washer, WoodSpecies Species) WasherOnWood(InputValue value)
     {
-        InputObject fields = value.Object("an object with shape, species, size and hole");
+        WasherBearing washer = Washer(value, ["species"]);
+        return (washer, Species(value.Object("an object").Required("species")));
+    }
+
+    /// <summary>A washer; fields beside its own are read elsewhere.</summary>
+    public static WasherBearing Washer(InputValue value, string[] others)
+    {
+        InputObject fields = value.Object("an object with shape, size and hole");
         bool isRound = fields.Required("shape").Choice([("round", true), ("square", false)]);
-        fields.AllowOnly(isRound ? ["shape", "species", "diameter", "hole", "awayFromEnd"] : ["shape", "species", "side", "hole", "slotLength", "awayFromEnd"]);
-        WoodSpecies species = Species(fields.Required("species"));
+        fields.AllowOnly([.. isRound ? OfRound : OfSquare, .. others]);
         bool isAway = fields.Optional("awayFromEnd")?.TrueOrFalse() ?? true;
         Length hole = fields.Required("hole").Length();
-        return (value.Guard(() => isRound
+        return value.Guard(() => isRound
             ? WasherBearing.Round(fields.Required("diameter").Length(), hole, isAway)
-            : WasherBearing.Square(fields.Required("side").Length(), hole, fields.Optional("slotLength")?.Length(), isAway)), species);
+            : WasherBearing.Square(fields.Required("side").Length(), hole, fields.Optional("slotLength")?.Length(), isAway));
     }
 
     private static ImmutableArray<WoodLoadCase> LoadCases(InputValue value, WoodFastening fastening)
