@@ -1,5 +1,11 @@
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Connections;
+using ConcreteAttach.Fasteners;
+using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Nds;
+using ConcreteAttach.Verification;
 using static ConcreteAttach.Samples.Shorthand;
 
 namespace ConcreteAttach.Samples;
@@ -24,6 +30,42 @@ internal static class WoodExamples
         };
         var wind = new ServiceConditions { Duration = LoadDuration.TenMinutes };
         return connection.Lateral(wind);
+        #endregion
+    }
+
+    public static AttachmentVerification SillOnConcrete()
+    {
+        #region wood-sill-anchorage
+        var concrete = new ConcreteMember(Psi(3000), In(18))
+        {
+            Edges = new() { PlusX = In(80), MinusX = In(80), PlusY = In(4), MinusY = In(4) },
+        };
+        var bolt = new HeadedBolt(In(0.625), Grade36(0.625), In(7));
+        FastenerLayout row = FastenerLayout.Points(
+            [new(In(-48), In(0)), new(In(-16), In(0)), new(In(16), In(0)), new(In(48), In(0))]);
+        var bolts = new Attachment(concrete, bolt, row)
+        {
+            Earthquake = new EarthquakeDesign(SeismicDesignCategory.D)
+            {
+                Tension = EarthquakeTensionOption.Overstrength,
+                Overstrength = 2.5,
+                WoodSill = new(SillDirection.X, In(1.5)),
+            },
+        };
+        WoodSpecies hemFir = WoodSpeciesTable.Find("Hem-Fir");
+        var sill = new SillPlate(hemFir, In(1.5), SillDirection.X)
+        {
+            Washer = WasherBearing.Square(In(3), hole: In(0.6875)),
+        };
+        var earthquake = new LoadCase("0.9D + 1.0E")
+        {
+            N = Kip(1.2),
+            Vx = Kip(5),
+            Earthquake = new() { N = Kip(1.2), Vx = Kip(5) },
+        };
+        AttachmentVerification verification = new SillAnchorage(Method, bolts, sill).Verify(
+            [new(earthquake) { TimeEffect = TimeEffect.WindEarthquakeOrImpact }]);
+        return verification;
         #endregion
     }
 

@@ -12,6 +12,7 @@ internal static class WoodPage
         Sheet(fragments, "wood-gap", WoodExamples.SillWithGap());
         Sheet(fragments, "wood-washer", WoodExamples.Washer());
         Sheet(fragments, "wood-combined", WoodExamples.Combined());
+        ModePages.Sheet(fragments, "sill-anchorage", WoodExamples.SillOnConcrete(), "wood/yield");
     }
 
     private static void Sheet(Fragments fragments, string name, ConnectionStrength strength) =>

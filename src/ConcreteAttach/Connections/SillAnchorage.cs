@@ -218,7 +218,7 @@ public sealed class SillAnchorage
 
     private IEnumerable<string> Inputs(SillLoadCase[] cases)
     {
-        yield return $"Sill: {Sill.Species}, G {QuantityText.Format(Sill.Species.SpecificGravity)}, {QuantityText.Format(Sill.Thickness)} thick, along {(Sill.Direction == SillDirection.X ? "x" : "y")}{(Sill.Gap.Value > 0 ? $", gap {QuantityText.Format(Sill.Gap)}" : "")}.";
+        yield return $"Sill: {Sill}.";
         yield return $"Bending yield strength of the bolts F_yb: {QuantityText.Format(_bolt.BendingYieldStrength)} ({_bolt.BendingYieldSource}).";
         if (Sill.Washer is { } washer)
         {

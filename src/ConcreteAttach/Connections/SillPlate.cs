@@ -50,4 +50,8 @@ public sealed record SillPlate
 
     /// <summary>Where the bolts stand in the sill, for C_Δ and the minima of NDS 12.5.1; null: everything at full distances.</summary>
     public FastenerPlacement? Placement { get; init; }
+
+    /// <summary>Wood, thickness, direction and gap, in words.</summary>
+    public override string ToString() =>
+        $"{Species}, G {QuantityText.Format(Species.SpecificGravity)}, {QuantityText.Format(Thickness)} thick, along {(Direction == SillDirection.X ? "x" : "y")}{(Gap.Value > 0 ? $", gap {QuantityText.Format(Gap)}" : "")}";
 }

@@ -48,6 +48,21 @@ public sealed class BadInputTests
         { "/earthquake", """{"category":"D","stretchLength":"0 in"}""", "/earthquake/stretchLength", "0 in", "greater than 0", false },
         { "/loadCases/0/earthquake", """{"N":"1 kip"}""", null, "an object", "none, or an object earthquake", false },
 
+        // A wood sill.
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"z","thickness":"1.5 in"}}""", "/earthquake/woodSill/direction", "z", "x, y", true },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x"}}""", "/earthquake/woodSill/thickness", "nothing", "a length", true },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x","thickness":"0 in"}}""", "/earthquake/woodSill/thickness", "0 in", "greater than 0", false },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x","thickness":"1.5 in","width":"4 in"}}""", "/earthquake/woodSill/width", "an unknown field", "direction, thickness", true },
+        { "/sill", "true", null, "true", "an object", true },
+        { "/sill", """{"thickness":"1.5 in","direction":"x"}""", "/sill/species", "nothing", "a species", true },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in"}""", "/sill/direction", "nothing", "x, y", true },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","gap":"-1 in"}""", "/sill/gap", "-1 in", "0", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","washer":{"shape":"round","diameter":"2 in","hole":"3 in"}}""", "/sill/washer/hole", "3 in", "less than the washer", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","conditions":{"toeNail":true}}""", "/sill/conditions/toeNail", "an unknown field", "wetInService", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x"}""", "/loadCases/0/timeEffect", "nothing", "dead, storage", false },
+        { "/loadCases/0/timeEffect", "\"dead\"", null, "dead", "none, or an object sill", false },
+        { "/loadCases/0/duration", "\"permanent\"", null, "permanent", "none, or an object sill", false },
+
         // The concrete.
         { "/concrete", null, null, "nothing", "an object", true },
         { "/concrete", "null", null, "null", "an object", true },
