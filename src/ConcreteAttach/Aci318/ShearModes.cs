@@ -22,11 +22,11 @@ internal static class ShearModes
     /// <param name="data">The attachment.</param>
     /// <param name="shearX">Shear along x on each fastener.</param>
     /// <param name="shearY">Shear along y on each fastener.</param>
-    /// <param name="sustained">The sustained part of the tension, which lowers the bond in pryout.</param>
+    /// <param name="state">Whether the design includes sustained tension, which lowers the bond in pryout.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     public static HighestRatio Write<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
@@ -55,7 +55,7 @@ internal static class ShearModes
             }
             else
             {
-                PryoutModes.Write(data, shears, sustained.IsDesigned, writer, memory.Rest);
+                PryoutModes.Write(data, shears, state.IsSustainedDesign, writer, memory.Rest);
             }
         }
 
@@ -67,7 +67,7 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
-        if (data.Product?.SteelShearGap is { } gap)
+        if ((data.SteelGap ?? data.Product?.SteelShearGap) is { } gap)
         {
             writer.WriteGap(mode, shears.HasDemand, gap);
             return;

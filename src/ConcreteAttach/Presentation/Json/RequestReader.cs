@@ -16,9 +16,9 @@ namespace ConcreteAttach.Presentation.Json;
 /// <summary>Reads an input document of the JSON contract. Every field is known or refused; every error names its place.</summary>
 internal static class RequestReader
 {
-    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019];
+    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019, Aci318Edition.InchPound2025, Aci318Edition.Si2025];
 
-    private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
+    private static readonly string[] MethodsNotYet = ["EN 1992-4:2018"];
 
     private static readonly (string, EdgeReinforcement)[] EdgeReinforcements =
         [("none", EdgeReinforcement.None), ("bar", EdgeReinforcement.Bar), ("bar and stirrups", EdgeReinforcement.BarAndStirrups)];
@@ -55,7 +55,7 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "redundantFasteners", "earthquake", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
@@ -64,7 +64,7 @@ internal static class RequestReader
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake, HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
     }
 
     private static Aci318Edition Edition(InputObject root)
