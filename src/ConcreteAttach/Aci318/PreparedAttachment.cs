@@ -45,7 +45,7 @@ public sealed class PreparedAttachment
         }
 
         int edges = _data.Edges.Length;
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -254,17 +254,23 @@ public sealed class PreparedAttachment
             Show(data, tension, shearX, shearY, writer, perFastener);
         }
 
-        var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
-        HighestRatio tensionRatio = TensionModes.Write(data, tension, sustained, writer, memory.Rest);
+        bool isSheared = data.Edition.Is2025 && Largest(shearX, shearY) > 0;
+        var state = new LoadState(actions.SustainedShare, actions.IsSustainedDesign, data.Edition.Is2025 ? data.Distribution.Couple(actions, memory.Rest[..count]) : default);
+        HighestRatio tensionRatio = TensionModes.Write(data, tension, state, writer, memory.Rest);
         HighestRatio shearRatio = _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear)
-            ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, sustained, writer, memory.Rest)
-            : ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
+            ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, memory.Rest)
+            : ShearModes.Write(data, shearX, shearY, state, writer, memory.Rest);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
         }
 
         Interaction.Write(data, tensionRatio, shearRatio, writer);
+        if (data.Edition.Is2025)
+        {
+            Edition2025.WriteInteractionOfSteel(Largest(tension) > 0 && isSheared, writer);
+        }
+
         if (data.IsStandOff)
         {
             StandOff.Write(tension, writer);
@@ -293,6 +299,17 @@ public sealed class PreparedAttachment
         foreach (double force in forces)
         {
             largest = Math.Max(largest, force);
+        }
+
+        return largest;
+    }
+
+    private static double Largest(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    {
+        double largest = 0;
+        for (int i = 0; i < x.Length; i++)
+        {
+            largest = Math.Max(largest, Math.Abs(x[i]) + Math.Abs(y[i]));
         }
 
         return largest;

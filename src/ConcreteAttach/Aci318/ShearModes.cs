@@ -23,17 +23,17 @@ internal static class ShearModes
     /// <param name="data">The attachment.</param>
     /// <param name="shearX">Shear along x on each fastener.</param>
     /// <param name="shearY">Shear along y on each fastener.</param>
-    /// <param name="sustained">The sustained part of the tension, which lowers the bond in pryout.</param>
+    /// <param name="state">Whether the design includes sustained tension, which lowers the bond in pryout.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     public static HighestRatio Write<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
         var shears = new FastenerShears(shearX, shearY, ref memory);
         Steel(data, shears, writer);
-        Concrete(data, shears, sustained, null, writer, memory.Rest);
+        Concrete(data, shears, state, null, writer, memory.Rest);
         HighestRatio highest = writer.TakeHighest();
         return shears.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
@@ -43,12 +43,12 @@ internal static class ShearModes
     /// <param name="shearX">Shear along x on each fastener; what lies along the sill is taken out.</param>
     /// <param name="shearY">Shear along y on each fastener; what lies along the sill is taken out.</param>
     /// <param name="sill">Along which axis the sill runs.</param>
-    /// <param name="sustained">The sustained part of the tension, which lowers the bond in pryout.</param>
+    /// <param name="state">The sustained part of the tension, which lowers the bond in pryout.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     [MethodImpl(MethodImplOptions.NoInlining)] // costs others nothing
     public static HighestRatio WriteAcross<T>(
-        AnchorageData data, Span<double> shearX, Span<double> shearY, SillDirection sill, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, Span<double> shearX, Span<double> shearY, SillDirection sill, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
@@ -58,14 +58,14 @@ internal static class ShearModes
         (sill == SillDirection.X ? shearX : shearY).Clear();
         memory = new Scratch(free);
         var across = new FastenerShears(shearX, shearY, ref memory);
-        Concrete(data, across, sustained, sill, writer, memory.Rest);
+        Concrete(data, across, state, sill, writer, memory.Rest);
         HighestRatio highest = writer.TakeHighest();
         return hasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
     /// <summary>Breakout and pryout; what shear along a <paramref name="waived"/> sill would be checked by does not apply.</summary>
     private static void Concrete<T>(
-        AnchorageData data, in FastenerShears shears, in SustainedTension sustained, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, in FastenerShears shears, in LoadState state, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         if (data.BreakoutGap is { } reason)
@@ -95,7 +95,7 @@ internal static class ShearModes
             }
             else
             {
-                PryoutModes.Write(data, shears, sustained.IsDesigned, writer, free);
+                PryoutModes.Write(data, shears, state.IsSustainedDesign, writer, free);
             }
         }
     }
@@ -104,7 +104,7 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
-        if (data.Product?.SteelShearGap is { } gap)
+        if ((data.SteelGap ?? data.Product?.SteelShearGap) is { } gap)
         {
             writer.WriteGap(mode, shears.HasDemand, gap);
             return;

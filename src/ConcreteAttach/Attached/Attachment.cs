@@ -22,6 +22,11 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
     /// <summary>The plate that joins the fasteners; null: forces reach them by elastic theory without contact.</summary>
     public BasePlate? Plate { get; init; }
 
+    /// <summary>
+    /// Whether other fasteners take the load where one fails, as ACI 318-25 has it (Table 21.2.1); false, the lower factors, by default. Earlier editions do not ask.
+    /// </summary>
+    public bool HasRedundantFasteners { get; init; }
+
     /// <summary>What the design for earthquake goes by; null: no load case has an earthquake part.</summary>
     public EarthquakeDesign? Earthquake { get; init; }
 }

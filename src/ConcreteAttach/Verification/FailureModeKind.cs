@@ -41,6 +41,9 @@ public enum FailureModeKind
     /// <summary>Tension and shear together.</summary>
     Interaction,
 
+    /// <summary>Tension and shear together in the fastener's steel, a check of its own in ACI 318-25.</summary>
+    InteractionOfSteel,
+
     /// <summary>Compression on fasteners under a plate that stands off the concrete.</summary>
     StandOffCompression,
 
@@ -149,6 +152,7 @@ internal static class FailureModeIds
             FailureModeKind.Pryout => "shear/pryout",
             FailureModeKind.PryoutOfFastener => "shear/pryout/fastener",
             FailureModeKind.Interaction => "interaction",
+            FailureModeKind.InteractionOfSteel => "interaction/steel",
             FailureModeKind.StandOffCompression => "compression/stand-off",
             FailureModeKind.WoodYield => "wood/yield",
             FailureModeKind.WoodWithdrawal => "wood/withdrawal",
@@ -200,6 +204,7 @@ internal static class FailureModeIds
             FailureModeKind.Pryout => "Concrete pryout in shear",
             FailureModeKind.PryoutOfFastener => "Concrete pryout in shear of the most loaded fastener",
             FailureModeKind.Interaction => "Tension and shear together",
+            FailureModeKind.InteractionOfSteel => "Tension and shear together in the steel",
             FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
             FailureModeKind.WoodYield => "Yield of the fastener in its members",
             FailureModeKind.WoodWithdrawal => "Withdrawal from the wood",

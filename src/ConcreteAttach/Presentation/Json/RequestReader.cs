@@ -18,11 +18,11 @@ namespace ConcreteAttach.Presentation.Json;
 /// <summary>Reads an input document of the JSON contract. Every field is known or refused; every error names its place.</summary>
 internal static class RequestReader
 {
-    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019];
+    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019, Aci318Edition.InchPound2025, Aci318Edition.Si2025];
 
     private static readonly (string, string)[] Methods = [.. Editions.Select(e => e.Standard).Append(NdsMethod.Standard).Distinct().Select(method => (method, method))];
 
-    private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
+    private static readonly string[] MethodsNotYet = ["EN 1992-4:2018"];
 
     private static readonly (string, EdgeReinforcement)[] EdgeReinforcements =
         [("none", EdgeReinforcement.None), ("bar", EdgeReinforcement.Bar), ("bar and stirrups", EdgeReinforcement.BarAndStirrups)];
@@ -64,7 +64,7 @@ internal static class RequestReader
             return WoodReader.Request(root);
         }
 
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "sill", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "redundantFasteners", "earthquake", "sill", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
@@ -75,7 +75,13 @@ internal static class RequestReader
         SillPlate? sill = root.Optional("sill") is { } wood ? SillReader.Plate(wood) : null;
         ImmutableArray<SillLoadCase> sillLoadCases = SillReader.LoadCases(root.Required("loadCases"), loadCases, sill is not null);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new AttachmentRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method)
+        var attachment = new Attachment(concrete, fastener, layout)
+        {
+            Plate = plate,
+            Earthquake = earthquake,
+            HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false,
+        };
+        return new AttachmentRequest(attachment, loadCases, method)
         {
             Title = root.Optional("title")?.Text("a text"),
             Sill = sill,
