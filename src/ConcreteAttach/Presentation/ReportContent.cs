@@ -71,6 +71,16 @@ internal static class ReportContent
 
         if (options.Level != ReportLevel.Summary)
         {
+            if (attachment is { Demand.IsEmpty: false })
+            {
+                blocks.Add(new HeadingBlock(2, "Demand"));
+                foreach (DemandSheet demand in attachment.Demand)
+                {
+                    blocks.Add(new HeadingBlock(3, demand.Title));
+                    blocks.Add(new SheetBlock(demand.Sheet));
+                }
+            }
+
             if (attachment is not null)
             {
                 AddForces(blocks, attachment, options, shown);

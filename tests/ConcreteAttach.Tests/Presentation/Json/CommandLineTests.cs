@@ -17,6 +17,7 @@ public sealed class CommandLineTests
     [InlineData("sill-bolts-in-wood.json", 0)]
     [InlineData("lag-screws-of-a-strap.json", 0)]
     [InlineData("sill-bolts-whole.json", 0)]
+    [InlineData("pump-house-wall.json", 0)]
     public void Exit_code_is_the_verdict(string sample, int code)
     {
         foreach (string format in new[] { "summary", "text", "markdown", "html", "json" })
