@@ -156,7 +156,7 @@ public static class CapacityDrawing
     private static Attachment WithEmbedment(ShownCase shown, double embedment)
     {
         Attachment attachment = shown.Verification.Attachment;
-        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake };
+        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     private static Attachment WithEdge(ShownCase shown, ConcreteSide side, double farther)
@@ -171,7 +171,7 @@ public static class CapacityDrawing
                 : side == ConcreteSide.PlusY ? edges with { PlusY = moved }
                 : edges with { MinusY = moved },
         };
-        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake };
+        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     /// <summary>The edge that is nearest to a fastener, and how near; infinite without one, and in an outline, whose sides cannot be moved for themselves.</summary>
@@ -182,6 +182,8 @@ public static class CapacityDrawing
     private static string Name(FailureModeKind kind) => kind switch
     {
         FailureModeKind.SteelTension => "steel, tension",
+        FailureModeKind.ReinforcementTension => "reinforcement, tension",
+        FailureModeKind.ReinforcementShear => "reinforcement, shear",
         FailureModeKind.ConcreteBreakoutTension => "breakout, tension",
         FailureModeKind.Pullout => "pullout",
         FailureModeKind.SideFaceBlowout => "blowout",

@@ -55,6 +55,7 @@ public sealed record AttachmentRequest : VerificationRequest
     {
         "positions" or "loadCases" => $"/{parameter}",
         "strength" or "thickness" or "density" or "cover" or "outline" => $"/concrete/{parameter}",
+        _ when parameter.StartsWith("anchorReinforcement", StringComparison.Ordinal) => $"/concrete/{parameter}",
         "woodSill" => "/earthquake/woodSill",
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),
