@@ -217,7 +217,7 @@ public sealed class PreparedAttachment
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
+            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. ReinforcementRemarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
         {
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
         };

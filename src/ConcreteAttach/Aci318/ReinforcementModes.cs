@@ -15,7 +15,9 @@ internal static class ReinforcementModes
 
     private const string NotEffective = "The anchor reinforcement does not meet 17.5.2.1, see the rules of detailing: the concrete is checked for breakout.";
 
-    private const string BarsOf = "bars that are nearest to this fastener; a bar as near to several is shared";
+    private const string Nearest = "bars that are nearest to this fastener; a bar as near to several is shared";
+
+    private const string Legs = "legs at this fastener: all of them over the fasteners";
 
     private static readonly ModeName TensionName = new(FailureModeKind.ReinforcementTension, "17.5.2.1(a)", "phi N_rs", "N_ua_i", "the fastener whose bars use most of their strength");
     private static readonly ModeName ShearName = new(FailureModeKind.ReinforcementShear, "17.5.2.1(b)", "phi V_rs", "V_ua_r");
@@ -40,7 +42,7 @@ internal static class ReinforcementModes
 
         int fastener = fasteners.Members[most];
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = Strength(sheet, "N_rs", bars.Bar, bars.BarsOf[fastener], "17.5.2.1(a)", out T area, out T yield);
+        T nominal = Strength(sheet, "N_rs", bars.Bar, bars.BarsOf[fastener], Nearest, "17.5.2.1(a)", out T area, out T yield);
         T phi = StrengthReduction.Reinforcement(sheet, data);
         T demand = sheet.Given(TensionName.DemandId, fasteners.HasDemand ? fasteners.Forces[most] : 0, Dimension.Force, TensionName.DemandOrigin);
         Size(sheet, demand, phi, yield, area, writer);
@@ -71,7 +73,7 @@ internal static class ReinforcementModes
         }
 
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = Strength(sheet, "V_rs", bars.Bar, bars.BarsOf[most], "17.5.2.1(b)", out T area, out T yield);
+        T nominal = Strength(sheet, "V_rs", bars.Bar, bars.BarsOf[most], bars.Given.IsEnclosing ? Legs : Nearest, "17.5.2.1(b)", out T area, out T yield);
         T phi = StrengthReduction.Reinforcement(sheet, data);
         T shear = sheet.Given("V_ua_i", component, Dimension.Force, "component toward the edge, of the fastener whose bars use most of their strength");
         T demand = bars.Eccentricity > 0 ? BarForce(sheet, data, bars, shear) : sheet.Step("V_ua_r", shear, Dimension.Force, "R17.5.2.1(b), e_s = 0 as given");
@@ -95,10 +97,10 @@ internal static class ReinforcementModes
         return sheet.Step("V_ua_r", (T.Literal(1) + (e / z)) * shear, Dimension.Force, "R17.5.2.1(b), moments about the compression in the member");
     }
 
-    private static T Strength<T>(Sheet<T> sheet, string id, BarData bar, double count, string clause, out T area, out T yield)
+    private static T Strength<T>(Sheet<T> sheet, string id, BarData bar, double count, string origin, string clause, out T area, out T yield)
         where T : struct, IFormulaNumber<T>
     {
-        T n = sheet.Given("n_b", count, Dimension.None, BarsOf);
+        T n = sheet.Given("n_b", count, Dimension.None, origin);
         area = sheet.Given("A_b", bar.Area, Dimension.Area, sheet.IsRecording ? bar.Bars.Bar.Designation : null);
         T all = sheet.Step("A_s", n * area, Dimension.Area, clause);
         yield = bar.UsedYield(sheet);

@@ -71,7 +71,7 @@ internal static class AnchorReinforcementReader
     private static AnchorBars Bars(InputObject fields)
     {
         DeformedBar bar = Bar(fields.Required("bar"));
-        AnchorSteel steel = FastenerReader.Steel(fields.Required("steel"), bar.Diameter);
+        AnchorSteel steel = Steel(fields.Required("steel"), bar);
         return fields.Value.Guard(() => new AnchorBars(bar, steel)
         {
             CoverToCenter = fields.Optional("coverToCenter")?.Length(),
@@ -84,6 +84,19 @@ internal static class AnchorReinforcementReader
             MeetsHeadConditions = fields.Optional("headConditions")?.TrueOrFalse() ?? false,
             MeetsEarthquakeConditions = fields.Optional("earthquakeConditions")?.TrueOrFalse() ?? false,
         });
+    }
+
+    /// <summary>A designation that is unknown, or does not come in the size of the bar, is an error of the steel.</summary>
+    private static AnchorSteel Steel(InputValue value, DeformedBar bar)
+    {
+        try
+        {
+            return FastenerReader.Steel(value, bar.Diameter);
+        }
+        catch (InputException error) when (error.Parameter is "steel" or "diameter")
+        {
+            throw value.Error(error.Permitted);
+        }
     }
 
     private static DeformedBar Bar(InputValue value)
