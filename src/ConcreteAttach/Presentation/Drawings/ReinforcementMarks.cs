@@ -15,6 +15,9 @@ internal static class ReinforcementMarks
     public static FailureMode? InPlaceOfCone(ShownCase shown) =>
         shown.Modes.FirstOrDefault(m => m.Kind == FailureModeKind.ReinforcementTension && m.Status is ModeStatus.Satisfied or ModeStatus.NotSatisfied);
 
+    /// <summary>How deep bars for tension reach; 0 without.</summary>
+    public static double Deepest(ShownCase shown) => shown.Verification.Attachment.Reinforcement?.Tension?.LowerEndDepth.In(shown.System) ?? 0;
+
     public static void Plan(Drawing drawing, ShownCase shown, PlanScale scale)
     {
         if (shown.Verification.Attachment.Reinforcement is not { } reinforcement)

@@ -46,8 +46,9 @@ public static class SectionDrawing
         double first = group.Min(i => places[i]), last = group.Max(i => places[i]);
         double coneLow = Math.Max(first - (1.5 * coneDepth), low), coneHigh = Math.Min(last + (1.5 * coneDepth), high);
 
-        bool isShortened = shown.Thickness > DeepestInFull * shown.Embedment;
-        double bottom = isShortened ? ShortenedTo * shown.Embedment : shown.Thickness;
+        double bars = ReinforcementMarks.Deepest(shown);
+        bool isShortened = shown.Thickness > Math.Max(DeepestInFull * shown.Embedment, 1.3 * bars);
+        double bottom = isShortened ? Math.Max(ShortenedTo * shown.Embedment, 1.12 * bars) : shown.Thickness;
         Rectangle window = Window(shown, isAlongX, places, low, high, coneLow, coneHigh, Math.Max(bottom, shown.Embedment));
         PlanScale scale = PlanScale.Fit(window, Width, Height);
         var drawing = new Drawing("Section", Description(shown, cone, isAlongX, coneDepth));
