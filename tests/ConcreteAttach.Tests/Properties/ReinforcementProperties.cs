@@ -221,10 +221,10 @@ public sealed class ReinforcementProperties
         double hef = attachment.Fastener.EffectiveEmbedment.Millimeters, thickness = attachment.Concrete.Thickness.Millimeters;
         double Between(double a, double b) => a + ((b - a) * random.NextDouble());
         Length Mm(double value) => Length.FromMillimeters(value);
-        BarEnd End() => (BarEnd)random.Next(3);
+        BarEnd End() => random.Next(4) == 0 ? BarEnd.Straight : (BarEnd)(1 + random.Next(2)); // mostly what is short enough
         AnchorBars Bars()
         {
-            DeformedBar bar = DeformedBar.Sizes[random.Next(5)];
+            DeformedBar bar = DeformedBar.Sizes[random.Next(4)];
             return new(bar, AnchorSteels.Find(random.Next(2) == 0 ? "ASTM A615 Grade 60" : "ASTM A706 Grade 60", bar.Diameter))
             {
                 CoverToCenter = random.Next(3) == 0 ? null : Mm(Between(20, 100)),

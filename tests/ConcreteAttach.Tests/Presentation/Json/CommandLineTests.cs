@@ -121,6 +121,7 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json")]
     [InlineData("stud-plate.json")]
     [InlineData("hold-down-rod.json")]
+    [InlineData("pier-with-hairpins.json")]
     public void A_summary_has_a_bar_for_each_mode_in_80_columns(string sample)
     {
         string[] arguments = ["verify", Repository.Sample(sample), "--format", "summary"];
