@@ -100,7 +100,7 @@ public sealed class ReinforcementProperties
             }
         }
 
-        Assert.InRange(compared, 200, int.MaxValue);
+        Assert.InRange(compared, 100, int.MaxValue);
     }
 
     [Fact]
