@@ -40,7 +40,7 @@ public sealed class ReinforcementProperties
             }
         }
 
-        Assert.InRange(effective, 300, int.MaxValue);
+        Assert.InRange(effective, 150, int.MaxValue);
     }
 
     /// <summary>Bars that meet the clause take breakout of their direction out and change no other strength; bars that do not change nothing.</summary>

@@ -87,7 +87,9 @@ public static class CapacityDrawing
         drawing.Circle(Ink.PointMark, frame.X(current), frame.Y(Math.Min(here, most)), 4.5);
         drawing.Notes(
             $"Load case {shown.LoadCase}: how many times its actions each mode holds, and (heavy) all of them with their interaction. The dot: as it is, {NumberText.RoundedDown(here)} times at {shown.Length(current)} {shown.LengthUnit}.",
-            "All else stays; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer.");
+            shown.Verification.Attachment.Reinforcement is null
+                ? "All else stays; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer."
+                : "All else stays, also the bars; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer, or bars and breakout change places: only developed bars count.");
         return drawing;
     }
 
