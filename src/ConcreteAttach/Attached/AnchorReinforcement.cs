@@ -104,7 +104,7 @@ public sealed record ShearReinforcement
     /// <summary>Bars beside the fasteners, developed on both sides of the breakout surface. They need reinforcement along the edge, see <see cref="Materials.ConcreteMember.EdgeReinforcement"/>.</summary>
     /// <param name="side">The edge that the shear points to.</param>
     /// <param name="bars">Size and steel.</param>
-    /// <param name="places">Where each bar lies along the edge: its y at an edge along y, its x at an edge along x; at least one.</param>
+    /// <param name="places">Where each bar lies along the edge: its y at an edge along y, its x at an edge along x; at a side of an outline along it, counter-clockwise, from the foot of the origin; at least one.</param>
     /// <param name="depth">From the surface of the concrete to the axis of the bars, greater than 0.</param>
     /// <param name="outerEnd">How the bars end toward the edge.</param>
     /// <param name="innerEnd">How they end away from the edge.</param>
