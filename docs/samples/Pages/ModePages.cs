@@ -37,6 +37,11 @@ internal static class ModePages
         Sheet(fragments, "earthquake-tension", earthquake, "earthquake/tension");
         Sheet(fragments, "earthquake-breakout", earthquake, "tension/breakout");
         Sheet(fragments, "earthquake-stretch", earthquake, "detailing/earthquake/stretch");
+        AttachmentVerification mast = ReinforcementExample.Mast();
+        Sheet(fragments, "reinforcement-tension", mast, "tension/reinforcement");
+        Sheet(fragments, "reinforcement-shear", mast, "shear/reinforcement/+x");
+        Sheet(fragments, "reinforcement-tension-detailing", mast, "detailing/reinforcement/tension");
+        Sheet(fragments, "reinforcement-shear-detailing", mast, "detailing/reinforcement/shear/+x");
         Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
         AttachmentVerification detailing = ModeExamples.Detailing();
         Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");

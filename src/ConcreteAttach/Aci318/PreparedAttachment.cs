@@ -45,7 +45,7 @@ public sealed class PreparedAttachment
         }
 
         int edges = _data.Edges.Length;
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
+        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount, Detailing.MostModes + ReinforcementDetailing.MostModes(edges) + EarthquakeDetailing.MostModes);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -213,6 +213,7 @@ public sealed class PreparedAttachment
         var progress = default(ModeProgress);
         var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
         Detailing.Write(_data, detailingWriter);
+        ReinforcementDetailing.Write(_data, detailingWriter);
         if (_underEarthquake is not null && Array.Exists(cases, c => c.Earthquake is not null))
         {
             EarthquakeDetailing.Write(_data, _attachment.Fastener, _attachment.Earthquake!, detailingWriter);
@@ -222,7 +223,7 @@ public sealed class PreparedAttachment
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
+            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. ReinforcementRemarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
         {
             EarthquakeOptions = options.ToImmutable(),
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),

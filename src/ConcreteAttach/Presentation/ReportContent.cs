@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
@@ -265,6 +266,11 @@ internal static class ReportContent
             inputs.Add($"Hook extension e_h: {QuantityText.Format(hooked.HookExtension)}.");
         }
 
+        if (verification.Attachment.Reinforcement is { } reinforcement)
+        {
+            inputs.AddRange(OfReinforcement(reinforcement));
+        }
+
         if (verification.Attachment.Plate is { } plate)
         {
             inputs.Add($"Plate: {plate}.");
@@ -284,6 +290,19 @@ internal static class ReportContent
         }
 
         return inputs;
+    }
+
+    private static IEnumerable<string> OfReinforcement(AnchorReinforcement reinforcement)
+    {
+        if (reinforcement.Tension is { } tension)
+        {
+            yield return $"Anchor reinforcement for tension: {tension}; places {Vertices(tension.Positions)}.";
+        }
+
+        foreach (ShearReinforcement shear in reinforcement.Shear)
+        {
+            yield return $"Anchor reinforcement for shear toward {shear.Side.Words()}: {shear}.";
+        }
     }
 
     private static IEnumerable<string> OfProduct(PostInstalledFastener fastener)

@@ -63,6 +63,7 @@ public sealed record AttachmentRequest : VerificationRequest
         "positions" or "loadCases" => $"/{parameter}",
         "name" or "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" when !Demand.IsEmpty => "/loads",
         "strength" or "thickness" or "density" or "cover" or "outline" => $"/concrete/{parameter}",
+        _ when parameter.StartsWith("anchorReinforcement", StringComparison.Ordinal) => $"/concrete/{parameter}",
         "woodSill" => "/earthquake/woodSill",
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),

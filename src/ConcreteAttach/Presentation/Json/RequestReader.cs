@@ -68,7 +68,8 @@ internal static class RequestReader
 
         root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "redundantFasteners", "earthquake", "sill", "loadCases", "loads", "combinations", "options"]);
         Aci318Edition edition = Edition(root);
-        ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
+        InputObject member = root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete");
+        ConcreteMember concrete = Concrete(member);
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
@@ -80,6 +81,7 @@ internal static class RequestReader
         {
             Plate = plate,
             Earthquake = earthquake,
+            Reinforcement = member.Optional("anchorReinforcement") is { } bars ? AnchorReinforcementReader.Read(bars) : null,
             HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false,
         };
         return new AttachmentRequest(attachment, loadCases, method)
@@ -124,7 +126,7 @@ internal static class RequestReader
     private static ConcreteMember Concrete(InputObject concrete)
     {
         concrete.AllowOnly(
-            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "outline", "openings", "aggregateSize", "splittingReinforcement"]);
+            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "outline", "openings", "aggregateSize", "splittingReinforcement", "anchorReinforcement"]);
         InputObject? supplementary = concrete.Optional("supplementaryReinforcement")?.Object("an object with tension and shear");
         supplementary?.AllowOnly(["tension", "shear"]);
         InputObject? edges = concrete.Optional("edges")?.Object("an object with the distances +x, -x, +y and -y");

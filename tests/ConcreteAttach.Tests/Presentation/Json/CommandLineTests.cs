@@ -14,6 +14,7 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json", 2)]
     [InlineData("stud-plate.json", 0)]
     [InlineData("hold-down-rod.json", 0)]
+    [InlineData("pier-with-hairpins.json", 0)]
     [InlineData("sill-bolts-in-wood.json", 0)]
     [InlineData("lag-screws-of-a-strap.json", 0)]
     [InlineData("sill-bolts-whole.json", 0)]
@@ -121,6 +122,7 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json")]
     [InlineData("stud-plate.json")]
     [InlineData("hold-down-rod.json")]
+    [InlineData("pier-with-hairpins.json")]
     public void A_summary_has_a_bar_for_each_mode_in_80_columns(string sample)
     {
         string[] arguments = ["verify", Repository.Sample(sample), "--format", "summary"];
