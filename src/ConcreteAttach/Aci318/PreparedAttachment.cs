@@ -54,7 +54,10 @@ public sealed class PreparedAttachment
         }
 
         int edges = _data.Edges.Length;
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2 + Earthquake.ModeCount, Detailing.MostModes + EarthquakeDetailing.MostModes);
+        int ofLugs = _data.Lugs?.MostModes ?? 0;
+        ModeCapacity = Math.Max(
+            TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2 + Earthquake.ModeCount + ofLugs,
+            Detailing.MostModes + EarthquakeDetailing.MostModes + ShearLugModes.DetailingCount);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -81,7 +84,7 @@ public sealed class PreparedAttachment
         }
 
         share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count);
-        return Earthquake.Amplified(loadCase, part, design, share);
+        return Earthquake.Amplified(loadCase, part, design, share, _data.Distribution.Lugs, _data.Edition.System);
     }
 
     /// <summary>Prepares a load case of a design that includes sustained tension, in this load case or another, or does not.</summary>
@@ -195,7 +198,7 @@ public sealed class PreparedAttachment
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
-            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format);
+            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions, perFastener));
             AddForces(forces, perFastener, loadCase.Name);
             if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
             {
@@ -214,12 +217,17 @@ public sealed class PreparedAttachment
         var progress = default(ModeProgress);
         var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
         Detailing.Write(_data, detailingWriter);
+        if (_data.Lugs is { } given)
+        {
+            ShearLugModes.WriteDetailing(_data, given, detailingWriter);
+        }
+
         if (_underEarthquake is not null && Array.Exists(cases, c => c.Earthquake is not null))
         {
             EarthquakeDetailing.Write(_data, _attachment.Fastener, _attachment.Earthquake!, detailingWriter);
         }
 
-        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null, cases[0].Format);
+        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null, cases[0].Format, _ => null);
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
@@ -263,13 +271,23 @@ public sealed class PreparedAttachment
 
         var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
         HighestRatio tensionRatio = TensionModes.Write(data, tension, sustained, writer, memory.Rest);
-        HighestRatio shearRatio = ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
+        HighestRatio shearRatio = data.Lugs is { } lugs
+            ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, sustained, writer, memory.Rest)
+            : ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
         }
 
-        Interaction.Write(data, tensionRatio, shearRatio, writer);
+        if (data.Lugs is { TakeShare: false })
+        {
+            ShearLugModes.WriteNoInteraction(writer);
+        }
+        else
+        {
+            Interaction.Write(data, tensionRatio, shearRatio, writer);
+        }
+
         if (data.IsStandOff)
         {
             StandOff.Write(tension, writer);
@@ -326,7 +344,7 @@ public sealed class PreparedAttachment
     }
 
     /// <summary>A number follows the id only where there are several modes of one kind and edge.</summary>
-    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase, SafetyFormat format)
+    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase, SafetyFormat format, Func<ModeResult, double?> loadFactor)
     {
         for (int i = 0; i < results.Length; i++)
         {
@@ -340,8 +358,20 @@ public sealed class PreparedAttachment
             string path = FailureModeIds.Path(result.Kind, result.Side);
             string id = alike > 1 ? $"{path}/{QuantityText.Format(result.Number)}" : path;
             ModeTrace.Entry entry = trace.Entries[i];
-            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, format, entry.Sheet));
+            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, format, entry.Sheet, loadFactor(result)));
         }
+    }
+
+    /// <summary>The load factor of a mode whose strength changes with the actions; null of others.</summary>
+    private Func<ModeResult, double?> LoadFactorOf(PreparedActions actions, double[] perFastener)
+    {
+        if (_data.Lugs is not { } lugs)
+        {
+            return _ => null;
+        }
+
+        double[] tension = perFastener[.._data.Count];
+        return result => result.Kind == FailureModeKind.ShearLugBearing ? ShearLugModes.LoadFactor(_data, lugs, result.Number == 1, actions, tension) : null;
     }
 
     private void AddForces(ImmutableArray<FastenerForces>.Builder forces, ReadOnlySpan<double> perFastener, string loadCase)

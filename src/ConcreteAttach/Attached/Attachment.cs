@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
@@ -21,6 +22,9 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
 
     /// <summary>The plate that joins the fasteners; null: forces reach them by elastic theory without contact.</summary>
     public BasePlate? Plate { get; init; }
+
+    /// <summary>Shear lugs below the plate; empty: the fasteners take the shear.</summary>
+    public ImmutableArray<ShearLug> ShearLugs { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>What the design for earthquake goes by; null: no load case has an earthquake part.</summary>
     public EarthquakeDesign? Earthquake { get; init; }

@@ -55,16 +55,17 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "earthquake", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "earthquake", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
+        ImmutableArray<ShearLug> lugs = root.Optional("shearLugs") is { } array ? ShearLugReader.Lugs(array) : [];
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, ShearLugs = lugs, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
     }
 
     private static Aci318Edition Edition(InputObject root)
