@@ -23,7 +23,7 @@ internal static class JsonText
         try
         {
             VerificationRequest request = VerificationJson.Read(input);
-            AttachmentVerification verification = request.Verify();
+            VerificationResult verification = request.Verify();
             return VerificationJson.Write(verification, request.Title);
         }
         catch (InputException error)

@@ -9,6 +9,7 @@ var fragments = new Fragments(Path.Combine(Repository.Root, "artifacts", "docs")
 CommonParts.Write(fragments);
 ModePages.Write(fragments);
 GeometryPage.Write(fragments);
+WoodPage.Write(fragments);
 WorkedExamples.Write(fragments);
 TwoEditions.Write(fragments);
 CommandLinePage.Write(fragments);

@@ -23,10 +23,15 @@ internal static class DrawingCommand
 
     /// <summary>Draws one.</summary>
     /// <exception cref="UsageException">There is nothing to draw.</exception>
-    public static string Draw(AttachmentVerification verification, VerifyOptions options)
+    public static string Draw(VerificationResult verification, VerifyOptions options)
     {
+        if (verification is not AttachmentVerification attachment)
+        {
+            throw new UsageException($"there is nothing to draw for --drawing {options.Drawing}: drawings show attachments to concrete, not fastenings in wood.");
+        }
+
         var drawing = new DrawingOptions { LoadCase = options.LoadCase, BothSystems = options.BothSystems };
-        return Drawings.Single(d => d.Name == options.Drawing).Write(verification, drawing)
+        return Drawings.Single(d => d.Name == options.Drawing).Write(attachment, drawing)
             ?? throw new UsageException($"there is nothing to draw for --drawing {options.Drawing}: the load case puts no such demand on the attachment, or there is no edge.");
     }
 }

@@ -19,7 +19,7 @@ internal static class VerifyCommand
         try
         {
             VerificationRequest request = VerificationJson.Read(Bytes(options.Input));
-            AttachmentVerification verification = request.Verify(options.Sheets);
+            VerificationResult verification = request.Verify(options.Sheets);
             code = ExitCode.Of(verification.Verdict);
             text = options.Drawing is null ? Rendered(verification, request.Title, options, isTerminal && options.Output is null) : DrawingCommand.Draw(verification, options);
         }
@@ -80,7 +80,7 @@ internal static class VerifyCommand
         try
         {
             VerificationRequest request = VerificationJson.Read(line);
-            AttachmentVerification verification = request.Verify(options.Sheets);
+            VerificationResult verification = request.Verify(options.Sheets);
             return (VerificationJson.Write(verification, request.Title, indented: false), ExitCode.Of(verification.Verdict));
         }
         catch (InputException error)
@@ -89,7 +89,7 @@ internal static class VerifyCommand
         }
     }
 
-    private static string Rendered(AttachmentVerification verification, string? title, VerifyOptions options, bool isTerminal)
+    private static string Rendered(VerificationResult verification, string? title, VerifyOptions options, bool isTerminal)
     {
         var report = new ReportOptions { Title = title, BothSystems = options.BothSystems, Level = options.Level, Date = options.Date };
         return options.Format switch

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ConcreteAttach.Aci318;
+using ConcreteAttach.Verification;
 using ConcreteAttach.Presentation;
 
 namespace ConcreteAttach.Cli;

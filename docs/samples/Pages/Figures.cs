@@ -23,7 +23,15 @@ internal static class Figures
         foreach (string file in Directory.EnumerateFiles(Repository.Sample(""), "*.json").Order(StringComparer.Ordinal))
         {
             VerificationRequest request = VerificationJson.Read(File.ReadAllBytes(file));
-            Set(folder, Path.GetFileNameWithoutExtension(file), request.Title!, request.Verify());
+            string name = Path.GetFileNameWithoutExtension(file);
+            if (request.Verify() is AttachmentVerification attachment)
+            {
+                Set(folder, name, request.Title!, attachment);
+            }
+            else
+            {
+                Put(folder, "reports", $"{name}.html", HtmlReport.Write(request.Verify(), new ReportOptions { Title = request.Title }));
+            }
         }
 
         AttachmentVerification market = MarketHallCanopy.Verify();

@@ -62,8 +62,11 @@ internal sealed class AnchorageData
         IsDuctile = Product?.IsDuctile ?? fastener.Steel.IsDuctile;
         HasSplittingReinforcement = member.HasSplittingReinforcement;
         LargestStrength = Product is null ? edition.LargestStrengthCastIn : edition.LargestStrengthPostInstalled;
-        BreakoutGap = Limit.IsBelow(edition.LargestDiameter, Diameter) ? ConcreteBreakoutTension.TooThick : Product?.BreakoutGap;
-        BreakoutTensionGap = Product?.BreakoutTensionGap ?? BreakoutGap;
+        string? breakoutGap = Limit.IsBelow(edition.LargestDiameter, Diameter) ? ConcreteBreakoutTension.TooThick : Product?.BreakoutGap;
+        EditionTensionGap = Edition2025.TensionGap(edition, Product is not null, attachment.HasRedundantFasteners);
+        BreakoutGap = breakoutGap ?? (edition.Is2025 ? Edition2025.Shear : null);
+        BreakoutTensionGap = Product?.BreakoutTensionGap ?? breakoutGap ?? EditionTensionGap;
+        SteelGap = edition.Is2025 ? Edition2025.Steel : null;
         TableValues = [.. new[] { tensile, shear, bearing }.OfType<string>()];
 
         X = [.. attachment.Layout.Positions.Select(p => p.X.In(system))];
@@ -128,7 +131,13 @@ internal sealed class AnchorageData
     /// <summary>What is known of a post-installed product; null for a cast-in fastener.</summary>
     public ProductData? Product { get; }
 
-    /// <summary>Why breakout in tension and shear and pryout are not covered; null where they are.</summary>
+    /// <summary>Why the strength of steel is not covered; null where it is.</summary>
+    public string? SteelGap { get; }
+
+    /// <summary>What the edition leaves open of the concrete in tension; null where nothing.</summary>
+    public string? EditionTensionGap { get; }
+
+    /// <summary>Why breakout in shear and pryout are not covered; null where they are.</summary>
     public string? BreakoutGap { get; }
 
     /// <summary>Why breakout in tension is not covered; null where it is.</summary>

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Distribution;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 
@@ -18,10 +19,15 @@ internal static class ConcreteBreakoutTension
         "17.6.2.1.1, what the squares about the fasteners reach of the outline, from the drawing");
 
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>
-    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch, in PlateCouple couple = default)
         where T : struct, IFormulaNumber<T>
     {
         BreakoutTerms<T> terms = group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Breakout.As<T>() : Terms(sheet, data, group, scratch);
+        if (data.Edition.Is2025)
+        {
+            return HeldDown(sheet, group, terms, couple);
+        }
+
         if (group.Count == 1)
         {
             return sheet.Step("N_cb", terms.Areas * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1a");
@@ -29,6 +35,18 @@ internal static class ConcreteBreakoutTension
 
         T psiEc = EccentricityFactor(sheet, group, terms.Embedment);
         return sheet.Step("N_cb", terms.Areas * psiEc * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1b, group: N_cbg");
+    }
+
+    /// <summary>The same by ACI 318-25: times ψ_cm,N.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs the other editions nothing
+    private static T HeldDown<T>(Sheet<T> sheet, in BreakoutGroup group, in BreakoutTerms<T> terms, in PlateCouple couple)
+        where T : struct, IFormulaNumber<T>
+    {
+        T psiEc = group.Count == 1 ? T.Literal(1) : EccentricityFactor(sheet, group, terms.Embedment);
+        T psiCm = Edition2025.CompressionFactor(sheet, group, terms.Embedment, couple);
+        return group.Count == 1
+            ? sheet.Step("N_cb", terms.Areas * terms.PsiEd * terms.PsiC * terms.PsiCp * psiCm * terms.Basic, Dimension.Force, "17.6.2.1a")
+            : sheet.Step("N_cb", terms.Areas * psiEc * terms.PsiEd * terms.PsiC * terms.PsiCp * psiCm * terms.Basic, Dimension.Force, "17.6.2.1b, group: N_cbg");
     }
 
     /// <summary>Everything but the eccentricity: it does not depend on the load. Of all fasteners <see cref="WholeGroup"/> keeps it.</summary>

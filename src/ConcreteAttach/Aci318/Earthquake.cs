@@ -74,7 +74,7 @@ internal static class Earthquake
 
     /// <summary>The load case with its earthquake part Ω_0 times, in tension, in shear or in both, where an option asks for it and the part counts (17.10.5.3(d), 17.10.6.3(c)).</summary>
     /// <remarks>With shear lugs the couple of the earthquake's shear and their bearing is a part of the tension.</remarks>
-    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share, LugSupport? lugs, MeasurementSystem system)
+    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share, WoodSill? openSill, LugSupport? lugs, MeasurementSystem system)
     {
         double tension = design.Tension == EarthquakeTensionOption.Overstrength && Counts(share.Tension) ? design.Overstrength!.Value - 1 : 0;
         double shear = design.Shear == EarthquakeShearOption.Overstrength && Counts(share.Shear) ? design.Overstrength!.Value - 1 : 0;
@@ -87,9 +87,14 @@ internal static class Earthquake
             amplified = amplified with { Mx = amplified.Mx - (more * Couple(part.Vy, lugs.ArmY)), My = amplified.My + (more * Couple(part.Vx, lugs.ArmX)) };
         }
 
-        return shear > 0
-            ? amplified with { Vx = loadCase.Vx + (shear * part.Vx), Vy = loadCase.Vy + (shear * part.Vy), Mz = loadCase.Mz + (shear * part.Mz) }
-            : amplified;
+        if (shear <= 0)
+        {
+            return amplified;
+        }
+
+        // Along a sill whose bolts meet the building code's conditions 17.10.6.3 is deemed satisfied: that part counts once.
+        double x = openSill?.Direction == SillDirection.X ? 0 : shear, y = openSill?.Direction == SillDirection.Y ? 0 : shear;
+        return amplified with { Vx = loadCase.Vx + (x * part.Vx), Vy = loadCase.Vy + (y * part.Vy), Mz = loadCase.Mz + (shear * part.Mz) };
 
         Torque Couple(Force force, double arm) => force * PrintedUnits.Length(arm, system);
     }
@@ -115,7 +120,11 @@ internal static class Earthquake
         }
 
         var shear = new ModeLabel(ShearName);
-        if (Counts(share.Shear))
+        if (Counts(share.Shear) && share.IsAlongSill)
+        {
+            writer.WriteWithout(shear, ModeStatus.NotApplicable, WoodSills.Waived);
+        }
+        else if (Counts(share.Shear))
         {
             Shear(design, share.Shear, shear, writer);
         }

@@ -10,7 +10,7 @@ namespace ConcreteAttach.Aci318;
 internal static class EarthquakeDetailing
 {
     /// <summary>Most modes that <see cref="Write"/> writes.</summary>
-    public const int MostModes = 6;
+    public const int MostModes = 6 + WoodSills.MostModes;
 
     private static readonly ModeName HingeName = new(FailureModeKind.EarthquakeHinge, "17.10.2");
     private static readonly ModeName QualificationName = new(FailureModeKind.EarthquakeQualification, "17.10.3");
@@ -30,6 +30,11 @@ internal static class EarthquakeDetailing
         {
             bool isQualified = product.Fastener.ProductQualification.Seismic is not null;
             Rule(QualificationName, isQualified ? ModeStatus.Satisfied : ModeStatus.NotSatisfied, "The product is not stated to be qualified for earthquake: give seismic.", writer);
+        }
+
+        if (design.WoodSill is { } sill)
+        {
+            WoodSills.Write(data, fastener, sill, writer);
         }
 
         if (design.Tension != EarthquakeTensionOption.DuctileSteel)

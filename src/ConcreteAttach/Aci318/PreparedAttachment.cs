@@ -11,19 +11,6 @@ using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
-/// <summary>Which load cases of a verification carry their calculation sheets.</summary>
-public enum SheetScope
-{
-    /// <summary>None: numbers and statuses only.</summary>
-    None,
-
-    /// <summary>The load case that governs.</summary>
-    Governing,
-
-    /// <summary>Every load case.</summary>
-    All,
-}
-
 /// <summary>
 /// An attachment, checked and converted once. Immutable: any number of threads may evaluate it at the same time.
 /// </summary>
@@ -43,6 +30,9 @@ public sealed class PreparedAttachment
     private readonly Attachment _attachment;
     private readonly int _scratchLength;
 
+    /// <summary>The sill along which shear under earthquake is waived; null where there is none, or its conditions are not met.</summary>
+    private readonly WoodSill? _openSill;
+
     internal PreparedAttachment(Attachment attachment, Aci318Edition edition, Aci318Options options)
     {
         _attachment = attachment;
@@ -51,12 +41,13 @@ public sealed class PreparedAttachment
         {
             Earthquake.RequireComplete(design);
             _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
+            _openSill = design.WoodSill is { } sill && WoodSills.AreMet(_data, attachment.Fastener, sill) ? sill : null;
         }
 
         int edges = _data.Edges.Length;
         int ofLugs = _data.Lugs?.MostModes ?? 0;
         ModeCapacity = Math.Max(
-            TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 2 + Earthquake.ModeCount + ofLugs,
+            TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount + ofLugs,
             Detailing.MostModes + EarthquakeDetailing.MostModes + ShearLugModes.DetailingCount);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
@@ -83,9 +74,11 @@ public sealed class PreparedAttachment
             return loadCase;
         }
 
-        share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count);
-        return Earthquake.Amplified(loadCase, part, design, share, _data.Distribution.Lugs, _data.Edition.System);
+        share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count) with { IsAlongSill = _openSill is { } sill && IsAlong(part, sill.Direction) };
+        return Earthquake.Amplified(loadCase, part, design, share, _openSill, _data.Distribution.Lugs, _data.Edition.System);
     }
+
+    private static bool IsAlong(EarthquakeActions part, SillDirection direction) => part.Mz.Value == 0 && (direction == SillDirection.X ? part.Vy : part.Vx).Value == 0;
 
     /// <summary>Prepares a load case of a design that includes sustained tension, in this load case or another, or does not.</summary>
     private PreparedActions Prepare(LoadCase loadCase, LoadCase verified, in EarthquakeShare share, bool isSustainedDesign)
@@ -269,11 +262,12 @@ public sealed class PreparedAttachment
             Show(data, tension, shearX, shearY, writer, perFastener);
         }
 
-        var sustained = new SustainedTension(actions.SustainedShare, actions.IsSustainedDesign);
-        HighestRatio tensionRatio = TensionModes.Write(data, tension, sustained, writer, memory.Rest);
-        HighestRatio shearRatio = data.Lugs is { } lugs
-            ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, sustained, writer, memory.Rest)
-            : ShearModes.Write(data, shearX, shearY, sustained, writer, memory.Rest);
+        bool isSheared = data.Edition.Is2025 && Largest(shearX, shearY) > 0;
+        var state = new LoadState(actions.SustainedShare, actions.IsSustainedDesign, data.Edition.Is2025 ? data.Distribution.Couple(actions, memory.Rest[..count]) : default);
+        HighestRatio tensionRatio = TensionModes.Write(data, tension, state, writer, memory.Rest);
+        HighestRatio shearRatio = data.Lugs is { } lugs ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, state, writer, memory.Rest)
+            : _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear) ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, memory.Rest)
+            : ShearModes.Write(data, shearX, shearY, state, writer, memory.Rest);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
@@ -286,6 +280,11 @@ public sealed class PreparedAttachment
         else
         {
             Interaction.Write(data, tensionRatio, shearRatio, writer);
+        }
+
+        if (data.Edition.Is2025)
+        {
+            Edition2025.WriteInteractionOfSteel(Largest(tension) > 0 && isSheared, writer);
         }
 
         if (data.IsStandOff)
@@ -316,6 +315,17 @@ public sealed class PreparedAttachment
         foreach (double force in forces)
         {
             largest = Math.Max(largest, force);
+        }
+
+        return largest;
+    }
+
+    private static double Largest(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    {
+        double largest = 0;
+        for (int i = 0; i < x.Length; i++)
+        {
+            largest = Math.Max(largest, Math.Abs(x[i]) + Math.Abs(y[i]));
         }
 
         return largest;

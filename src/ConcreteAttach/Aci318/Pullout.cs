@@ -17,7 +17,12 @@ internal static class Pullout
     {
         if (data.Product is { } product)
         {
-            return product.PulloutGap;
+            return product.PulloutGap ?? data.EditionTensionGap;
+        }
+
+        if (data.EditionTensionGap is { } gap)
+        {
+            return gap;
         }
 
         if (data.IsHeaded)

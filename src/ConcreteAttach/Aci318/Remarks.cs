@@ -22,6 +22,12 @@ internal static class Remarks
             member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
             $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",
         };
+        if (data.Edition.Is2025)
+        {
+            assumptions.Add("ACI 318-25 as far as its changes are known to this library: formulas, limits and rules of detailing as in 318-19; φ of the concrete and ψ_a of cast-in fasteners in tension and ψ_cm,N as in 318-25. What needs another new value is not covered.");
+            assumptions.Add(attachment.HasRedundantFasteners ? "The fasteners are redundant (Table 21.2.1)." : "The fasteners are not redundant (Table 21.2.1).");
+        }
+
         if (data.Product is { } product)
         {
             assumptions.AddRange(OfProduct(data, product));

@@ -45,20 +45,20 @@ internal static class ShearLugModes
     /// <param name="tension">Tension on each anchor.</param>
     /// <param name="shearX">Shear along x on each anchor, where it is welded.</param>
     /// <param name="shearY">Shear along y on each anchor, where it is welded.</param>
-    /// <param name="sustained">The sustained part of the tension.</param>
+    /// <param name="state">What of the load case the modes of the anchors go by.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ShearModes.ScratchLength"/>.</param>
     /// <returns>The highest ratio of the anchors' shear, for the interaction.</returns>
     public static HighestRatio Write<T>(
         AnchorageData data, ShearLugData lugs, in PreparedActions actions, ReadOnlySpan<double> tension, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY,
-        in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         HighestRatio ofAnchors = new(0, IsKnown: true);
         if (lugs.TakeShare)
         {
             writer.Notice("The anchors are welded to the plate: each takes its part of the shear beside the lug, for all modes in shear and the interaction (17.11.1.1, 17.8). The lug is checked with all of it.");
-            ofAnchors = ShearModes.Write(data, shearX, shearY, sustained, writer, free);
+            ofAnchors = ShearModes.Write(data, shearX, shearY, state, writer, free);
         }
         else
         {

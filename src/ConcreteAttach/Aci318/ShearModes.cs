@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
@@ -22,16 +23,51 @@ internal static class ShearModes
     /// <param name="data">The attachment.</param>
     /// <param name="shearX">Shear along x on each fastener.</param>
     /// <param name="shearY">Shear along y on each fastener.</param>
-    /// <param name="sustained">The sustained part of the tension, which lowers the bond in pryout.</param>
+    /// <param name="state">Whether the design includes sustained tension, which lowers the bond in pryout.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
     public static HighestRatio Write<T>(
-        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+        AnchorageData data, ReadOnlySpan<double> shearX, ReadOnlySpan<double> shearY, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
         var shears = new FastenerShears(shearX, shearY, ref memory);
         Steel(data, shears, writer);
+        Concrete(data, shears, state, null, writer, memory.Rest);
+        HighestRatio highest = writer.TakeHighest();
+        return shears.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
+    }
+
+    /// <summary>The same under earthquake on the bolts of a wood sill that meet the building code's conditions: the concrete is checked for the shear across the sill alone.</summary>
+    /// <param name="data">The attachment.</param>
+    /// <param name="shearX">Shear along x on each fastener; what lies along the sill is taken out.</param>
+    /// <param name="shearY">Shear along y on each fastener; what lies along the sill is taken out.</param>
+    /// <param name="sill">Along which axis the sill runs.</param>
+    /// <param name="state">The sustained part of the tension, which lowers the bond in pryout.</param>
+    /// <param name="writer">Takes the modes.</param>
+    /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs others nothing
+    public static HighestRatio WriteAcross<T>(
+        AnchorageData data, Span<double> shearX, Span<double> shearY, SillDirection sill, in LoadState state, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        var memory = new Scratch(free);
+        var all = new FastenerShears(shearX, shearY, ref memory);
+        bool hasDemand = all.HasDemand;
+        Steel(data, all, writer);
+        (sill == SillDirection.X ? shearX : shearY).Clear();
+        memory = new Scratch(free);
+        var across = new FastenerShears(shearX, shearY, ref memory);
+        Concrete(data, across, state, sill, writer, memory.Rest);
+        HighestRatio highest = writer.TakeHighest();
+        return hasDemand ? highest : new HighestRatio(0, IsKnown: true);
+    }
+
+    /// <summary>Breakout and pryout; what shear along a <paramref name="waived"/> sill would be checked by does not apply.</summary>
+    private static void Concrete<T>(
+        AnchorageData data, in FastenerShears shears, in LoadState state, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
         if (data.BreakoutGap is { } reason)
         {
             writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, reason);
@@ -41,33 +77,34 @@ internal static class ShearModes
         {
             if (data.Edges.Length > 0)
             {
-                Breakout(data, shears, writer, memory.Rest);
+                Breakout(data, shears, waived, writer, free);
             }
 
             if (data.Outline is not null)
             {
-                TowardNoEdge(data, shears, writer, memory.Rest);
+                TowardNoEdge(data, shears, writer, free);
             }
 
-            if (data.Product?.BondGap is { } bondGap)
+            if (waived is not null && !shears.HasDemand)
+            {
+                writer.WriteWithout(new ModeLabel(Pryout.OfGroup), ModeStatus.NotApplicable, WoodSills.Waived);
+            }
+            else if (data.Product?.BondGap is { } bondGap)
             {
                 writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, bondGap);
             }
             else
             {
-                PryoutModes.Write(data, shears, sustained.IsDesigned, writer, memory.Rest);
+                PryoutModes.Write(data, shears, state.IsSustainedDesign, writer, free);
             }
         }
-
-        HighestRatio highest = writer.TakeHighest();
-        return shears.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
 
     private static void Steel<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
-        if (data.Product?.SteelShearGap is { } gap)
+        if ((data.SteelGap ?? data.Product?.SteelShearGap) is { } gap)
         {
             writer.WriteGap(mode, shears.HasDemand, gap);
             return;
@@ -92,16 +129,16 @@ internal static class ShearModes
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // its spans cost nothing where there is no edge
-    private static void Breakout<T>(AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer, Span<double> free)
+    private static void Breakout<T>(AnchorageData data, in FastenerShears shears, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         foreach (ConcreteEdge edge in data.Edges)
         {
             var loads = new RowLoads(data, edge, shears, free);
             loads.Toward();
-            BreakoutAt(data, edge, loads, isParallel: false, writer);
+            BreakoutAt(data, edge, loads, isParallel: false, waived, writer);
             loads.Along();
-            BreakoutAt(data, edge, loads, isParallel: true, writer);
+            BreakoutAt(data, edge, loads, isParallel: true, waived, writer);
         }
     }
 
@@ -143,10 +180,16 @@ internal static class ShearModes
     }
 
     /// <summary>Breakout toward or along one edge: every part of every row that is to be checked.</summary>
-    private static void BreakoutAt<T>(AnchorageData data, ConcreteEdge edge, in RowLoads loads, bool isParallel, in ModeWriter<T> writer)
+    private static void BreakoutAt<T>(AnchorageData data, ConcreteEdge edge, in RowLoads loads, bool isParallel, SillDirection? waived, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(isParallel ? ConcreteBreakoutShear.Along : ConcreteBreakoutShear.Toward, edge.Side);
+        if (waived is { } direction && !loads.HasDemand && WoodSills.IsAcross(edge, direction) != isParallel)
+        {
+            writer.WriteWithout(mode, ModeStatus.NotApplicable, WoodSills.Waived);
+            return;
+        }
+
         if (loads.HasUnmetWeldedStud)
         {
             writer.Notice("Studs welded to a plate: a condition of 17.7.2.2.2 is not met at an edge, so the coefficient and the rows of other fasteners are used there.");

@@ -18,6 +18,11 @@ internal static class StrengthReduction
     public static T ConcreteTension<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
+        if (data.Edition.Is2025)
+        {
+            return Edition2025.ConcreteTension(sheet, data);
+        }
+
         sheet.Note(data.HasSupplementaryTension ? "Supplementary reinforcement is present." : "Supplementary reinforcement is not present.");
         if (data.Product is not { } product)
         {
@@ -38,8 +43,8 @@ internal static class StrengthReduction
     /// <summary>Table 17.5.3(c): pullout.</summary>
     public static T Pullout<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T> =>
-        data.Product is { } product
-            ? sheet.Factor("phi", product.PulloutFactor, product.FactorClause)
+        data.Edition.Is2025 ? Edition2025.ConcreteTension(sheet, data)
+            : data.Product is { } product ? sheet.Factor("phi", product.PulloutFactor, product.FactorClause)
             : sheet.Factor("phi", 0.70, "Table 17.5.3(c)");
 
     /// <summary>0.55 φ of bond under sustained tension (17.5.2.2).</summary>

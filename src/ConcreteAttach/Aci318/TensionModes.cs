@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Distribution;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -23,10 +24,10 @@ internal static class TensionModes
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
     /// <param name="forces">Axial force on each fastener, tension positive.</param>
-    /// <param name="sustained">The sustained part of the tension.</param>
+    /// <param name="state">What else of the load case matters.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory of <see cref="ScratchLength"/>.</param>
-    public static HighestRatio Write<T>(AnchorageData data, ReadOnlySpan<double> forces, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> free)
+    public static HighestRatio Write<T>(AnchorageData data, ReadOnlySpan<double> forces, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var memory = new Scratch(free);
@@ -36,11 +37,11 @@ internal static class TensionModes
         ReadOnlySpan<int> mostLoaded = fasteners.Members.Slice(most, 1);
 
         Steel(data, largest, mostLoaded, writer);
-        Breakout(data, fasteners, writer, memory.Rest);
+        Breakout(data, fasteners, state, writer, memory.Rest);
         PulloutOf(data, largest, mostLoaded, writer);
         Blowout(data, fasteners, writer, memory.Rest);
         HighestRatio highest = data.Product is { IsAdhesive: true } product
-            ? BondModes(data, product, fasteners, largest, mostLoaded, sustained, writer, memory.Rest)
+            ? BondModes(data, product, fasteners, largest, mostLoaded, state, writer, memory.Rest)
             : writer.TakeHighest();
         return fasteners.HasDemand ? highest : new HighestRatio(0, IsKnown: true);
     }
@@ -49,9 +50,9 @@ internal static class TensionModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelTension.Name);
-        if (double.IsNaN(data.TensileArea))
+        if (double.IsNaN(data.TensileArea) || data.SteelGap is not null)
         {
-            writer.WriteGap(mode, demand > 0, "The tensile area is not known: give thread or tensileArea.");
+            writer.WriteGap(mode, demand > 0, data.SteelGap ?? "The tensile area is not known: give thread or tensileArea.");
             return;
         }
 
@@ -61,7 +62,7 @@ internal static class TensionModes
         writer.Check(sheet, mode, nominal, phi, demand, mostLoaded);
     }
 
-    private static void Breakout<T>(AnchorageData data, in TensionedFasteners fasteners, in ModeWriter<T> writer, Span<double> free)
+    private static void Breakout<T>(AnchorageData data, in TensionedFasteners fasteners, in LoadState state, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(ConcreteBreakoutTension.Name);
@@ -71,20 +72,20 @@ internal static class TensionModes
             return;
         }
 
-        EachGroup<T, BreakoutCheck>(data, mode, data.Whole.IsOneInBreakout, 3 * data.Embedment, data.Influence, fasteners, default, writer, free);
+        EachGroup<T, BreakoutCheck>(data, mode, data.Whole.IsOneInBreakout, 3 * data.Embedment, data.Influence, fasteners, state, writer, free);
     }
 
     /// <summary>Bond, and the fastener with the most sustained tension (17.5.2.2). Returns the highest ratio of all modes so far but the sustained one, which takes no part in the interaction.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)] // costs other fasteners nothing
     private static HighestRatio BondModes<T>(
-        AnchorageData data, ProductData product, in TensionedFasteners fasteners, double largest, ReadOnlySpan<int> mostLoaded, in SustainedTension sustained,
+        AnchorageData data, ProductData product, in TensionedFasteners fasteners, double largest, ReadOnlySpan<int> mostLoaded, in LoadState state,
         in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        string? gap = product.BondTensionGap;
+        string? gap = product.BondTensionGap ?? data.EditionTensionGap;
         if (gap is null)
         {
-            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), data.Whole.IsOneInBond, 2 * data.BondReach, data.BondInfluence, fasteners, sustained, writer, free);
+            EachGroup<T, BondCheck>(data, new ModeLabel(Bond.Name), data.Whole.IsOneInBond, 2 * data.BondReach, data.BondInfluence, fasteners, state, writer, free);
         }
         else
         {
@@ -93,7 +94,7 @@ internal static class TensionModes
 
         HighestRatio highest = writer.TakeHighest();
         var mode = new ModeLabel(Bond.Sustained);
-        if (sustained.Share == 0 || !fasteners.HasDemand)
+        if (state.SustainedShare == 0 || !fasteners.HasDemand)
         {
             writer.WriteWithout(mode, ModeStatus.NotApplicable, "There is no sustained tension.");
         }
@@ -107,7 +108,7 @@ internal static class TensionModes
             T nominal = Bond.BasicStrength(sheet, data, isSustained: true);
             T phi = StrengthReduction.Sustained(sheet, data);
             T tension = sheet.Given("N_ua_i", largest, Dimension.Force, "most loaded fastener");
-            T share = sheet.Given("r_s", sustained.Share, Dimension.None, "sustained part of N");
+            T share = sheet.Given("r_s", state.SustainedShare, Dimension.None, "sustained part of N");
             writer.Check(sheet, mode, nominal, phi, sheet.Step("N_ua_s", share * tension, Dimension.Force, "17.5.2.2"), mostLoaded);
         }
 
@@ -122,11 +123,11 @@ internal static class TensionModes
     /// <param name="limit">Fasteners nearer than this along both axes act together.</param>
     /// <param name="influence">In an outline, which fasteners act together; else null.</param>
     /// <param name="fasteners">Those in tension.</param>
-    /// <param name="sustained">The sustained part of the tension.</param>
+    /// <param name="state">What else of the load case matters.</param>
     /// <param name="writer">Takes the modes.</param>
     /// <param name="free">Working memory.</param>
     private static void EachGroup<T, TCheck>(
-        AnchorageData data, ModeLabel mode, bool isWholeOne, double limit, SeenInfluence? influence, in TensionedFasteners fasteners, in SustainedTension sustained,
+        AnchorageData data, ModeLabel mode, bool isWholeOne, double limit, SeenInfluence? influence, in TensionedFasteners fasteners, in LoadState state,
         in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
         where TCheck : IGroupCheck
@@ -138,17 +139,17 @@ internal static class TensionModes
             : InfluenceGroups.Find(fasteners.X, fasteners.Y, limit, groupOf, memory.Rest);
         if (groups == 1)
         {
-            TCheck.Write(data, mode, fasteners, sustained, writer, memory.Rest);
+            TCheck.Write(data, mode, fasteners, state, writer, memory.Rest);
         }
         else
         {
-            EachOfSeveral<T, TCheck>(data, mode, fasteners, groupOf, groups, sustained, writer, memory);
+            EachOfSeveral<T, TCheck>(data, mode, fasteners, groupOf, groups, state, writer, memory);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // several groups are rare: their spans cost the common path nothing
     private static void EachOfSeveral<T, TCheck>(
-        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, ReadOnlySpan<int> groupOf, int groups, in SustainedTension sustained,
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, ReadOnlySpan<int> groupOf, int groups, in LoadState state,
         in ModeWriter<T> writer, Scratch memory)
         where T : struct, IFormulaNumber<T>
         where TCheck : IGroupCheck
@@ -157,6 +158,7 @@ internal static class TensionModes
         Span<double> xs = memory.Doubles(fasteners.Count);
         Span<double> ys = memory.Doubles(fasteners.Count);
         Span<double> forces = memory.Doubles(fasteners.Count);
+        LoadState ofGroup = state with { Couple = default }; // which of the groups the compression holds down is not known
         for (int group = 0; group < groups; group++)
         {
             int size = 0;
@@ -172,7 +174,7 @@ internal static class TensionModes
             }
 
             var own = new TensionedFasteners(members[..size], xs[..size], ys[..size], forces[..size], fasteners.HasDemand);
-            TCheck.Write(data, mode with { Number = group + 1 }, own, sustained, writer, memory.Rest);
+            TCheck.Write(data, mode with { Number = group + 1 }, own, ofGroup, writer, memory.Rest);
         }
     }
 
@@ -229,9 +231,9 @@ internal static class TensionModes
             {
                 writer.WriteWithout(atEdge, ModeStatus.NotApplicable, "h_ef is at most 2.5 c_a1 (17.6.4.1).");
             }
-            else if (double.IsNaN(data.BearingArea))
+            else if (double.IsNaN(data.BearingArea) || data.EditionTensionGap is not null)
             {
-                writer.WriteGap(atEdge, fasteners.HasDemand, Pullout.HeadUnknown);
+                writer.WriteGap(atEdge, fasteners.HasDemand, data.EditionTensionGap ?? Pullout.HeadUnknown);
             }
             else
             {
@@ -347,16 +349,17 @@ internal static class TensionModes
     }
 }
 
-/// <summary>The part of the tension of a load case that stays on the attachment (17.5.2.2).</summary>
-/// <param name="Share">Sustained tension over all of it; 0 without.</param>
-/// <param name="IsDesigned">Whether the design of the attachment includes sustained tension, in this load case or another (Table 17.6.5.2.5).</param>
-internal readonly record struct SustainedTension(double Share, bool IsDesigned);
+/// <summary>What of a load case matters beside the forces on the fasteners.</summary>
+/// <param name="SustainedShare">Sustained tension over all of it (17.5.2.2); 0 without.</param>
+/// <param name="IsSustainedDesign">Whether the design of the attachment includes sustained tension, in this load case or another (Table 17.6.5.2.5).</param>
+/// <param name="Couple">Tension and compression under the plate, where the edition counts the compression.</param>
+internal readonly record struct LoadState(double SustainedShare, bool IsSustainedDesign, PlateCouple Couple);
 
 /// <summary>A check of fasteners that fail in tension together. A type of its own for each, so that the JIT compiles the splitting into groups anew for it.</summary>
 internal interface IGroupCheck
 {
     static abstract void Write<T>(
-        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in LoadState state, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>;
 }
 
@@ -364,13 +367,13 @@ internal interface IGroupCheck
 internal readonly struct BreakoutCheck : IGroupCheck
 {
     public static void Write<T>(
-        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in LoadState state, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
         var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
+        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state.Couple);
         Remarks.OfSplitting(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
@@ -381,13 +384,13 @@ internal readonly struct BreakoutCheck : IGroupCheck
 internal readonly struct BondCheck : IGroupCheck
 {
     public static void Write<T>(
-        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in SustainedTension sustained, in ModeWriter<T> writer, Span<double> scratch)
+        AnchorageData data, ModeLabel mode, in TensionedFasteners fasteners, in LoadState state, in ModeWriter<T> writer, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
         var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = Bond.NominalStrength(sheet, data, group, sustained.IsDesigned, Bond.LightweightId, scratch);
+        T nominal = Bond.NominalStrength(sheet, data, group, state.IsSustainedDesign, Bond.LightweightId, scratch);
         Remarks.OfSplittingBond(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);

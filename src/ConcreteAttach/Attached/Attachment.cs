@@ -26,6 +26,11 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
     /// <summary>Shear lugs below the plate; empty: the fasteners take the shear.</summary>
     public ImmutableArray<ShearLug> ShearLugs { get; init => field = value.IsDefault ? [] : value; } = [];
 
+    /// <summary>
+    /// Whether other fasteners take the load where one fails, as ACI 318-25 has it (Table 21.2.1); false, the lower factors, by default. Earlier editions do not ask.
+    /// </summary>
+    public bool HasRedundantFasteners { get; init; }
+
     /// <summary>What the design for earthquake goes by; null: no load case has an earthquake part.</summary>
     public EarthquakeDesign? Earthquake { get; init; }
 }

@@ -101,6 +101,12 @@ public sealed record EarthquakeDesign(SeismicDesignCategory Category)
     /// <summary>Whether it can be shown that the concrete stays uncracked under the earthquake (17.10.5.4); else cracked concrete is taken.</summary>
     public bool ConcreteStaysUncracked { get; init; }
 
+    /// <summary>
+    /// The wood sill that the fasteners hold, where the building code's alternative for its bolts is to be used; null: it is not. Where all its conditions are met, the shear along the sill need not meet
+    /// 17.10.6, and breakout and pryout under it need not be checked.
+    /// </summary>
+    public WoodSill? WoodSill { get; init; }
+
     /// <summary>What the design goes by, in words.</summary>
     public override string ToString()
     {
@@ -127,6 +133,7 @@ public sealed record EarthquakeDesign(SeismicDesignCategory Category)
             .. IsKeptFromBuckling ? ["kept from buckling"] : Array.Empty<string>(),
             .. Threads switch { RodThreads.WholeLength => ["threaded over the whole length"], RodThreads.UpsetEnds => ["upset ends"], _ => Array.Empty<string>() },
             .. ConcreteStaysUncracked ? ["the concrete is shown to stay uncracked"] : Array.Empty<string>(),
+            .. WoodSill is { } sill ? [$"bolts of {sill}"] : Array.Empty<string>(),
             .. IsInPlasticHinge ? ["in the zone of a plastic hinge"] : Array.Empty<string>(),
         ];
         return string.Join("; ", parts);

@@ -27,7 +27,7 @@ internal static class SymbolText
 
         (string stem, bool prime, string subscript) = Split(id);
         string letter = $"<mi>{Greek(stem)}</mi>";
-        string below = subscript.Length == 0 ? "" : $"<mtext>{subscript.Replace('-', '−')}</mtext>";
+        string below = subscript.Length == 0 ? "" : $"<mtext>{Below(subscript).Replace('-', '−')}</mtext>";
         return (prime, below.Length > 0) switch
         {
             (true, true) => $"<msubsup>{letter}{below}<mo>′</mo></msubsup>",
@@ -46,7 +46,7 @@ internal static class SymbolText
         }
 
         (string stem, bool prime, string subscript) = Split(id);
-        return Greek(stem) + (prime ? "'" : "") + (subscript.Length == 0 ? "" : "_" + subscript.Replace('-', '−'));
+        return Greek(stem) + (prime ? "'" : "") + (subscript.Length == 0 ? "" : "_" + Below(subscript).Replace('-', '−'));
     }
 
     /// <summary>LaTeX: \psi_{ec,N}.</summary>
@@ -60,7 +60,8 @@ internal static class SymbolText
 
         (string stem, bool prime, string subscript) = Split(id);
         string letter = Greek(stem) != stem ? "\\" + stem : stem.Length > 1 ? $@"\mathrm{{{stem}}}" : stem;
-        string upright = subscript.Length == 0 ? "" : $"_{{\\mathrm{{{subscript}}}}}";
+        string below = string.Join(',', subscript.Split(',').Select(part => Greek(part) != part ? "\\" + part : part));
+        string upright = below.Length == 0 ? "" : $"_{{\\mathrm{{{below}}}}}";
         return letter + (prime ? "'" : "") + upright;
     }
 
@@ -75,10 +76,15 @@ internal static class SymbolText
             : (bare[..first], prime, bare[(first + 1)..].Replace('_', ','));
     }
 
+    /// <summary>Subscripts with the names of Greek letters as letters: C_Δ.</summary>
+    public static string Below(string subscript) => string.Join(',', subscript.Split(',').Select(Greek));
+
     /// <summary>The Greek letter of a name, or the text itself.</summary>
     public static string Greek(string stem) => stem switch
     {
         "alpha" => "α",
+        "gamma" => "γ",
+        "Delta" => "Δ",
         "psi" => "ψ",
         "phi" => "φ",
         "lambda" => "λ",

@@ -1,3 +1,5 @@
+using ConcreteAttach.Calculation;
+
 namespace ConcreteAttach.Distribution;
 
 /// <summary>How the forces on the attached part reach the fasteners: tension elastically or under a plate in contact, shear by the fasteners that take it.</summary>
@@ -37,6 +39,35 @@ internal sealed class FastenerDistribution(ElasticGroup elastic, ShearGroup shea
                 tension = tension > 0 ? (1 + Prying) * tension : tension;
             }
         }
+    }
+
+    /// <summary>The two resultants under a plate in contact; neither without contact.</summary>
+    /// <param name="actions">Prepared actions.</param>
+    /// <param name="scratch">Working memory: one number for each fastener.</param>
+    public PlateCouple Couple(in PreparedActions actions, Span<double> scratch)
+    {
+        if (Plate is null)
+        {
+            return default;
+        }
+
+        PressureSums sums = Plate.Region.Under(Plate.Solve(actions.N, actions.Mx, actions.My, scratch));
+        double tension = 0, momentX = 0, momentY = 0;
+        for (int i = 0; i < Elastic.Count; i++)
+        {
+            tension += scratch[i];
+            momentX += scratch[i] * Elastic.X(i);
+            momentY += scratch[i] * Elastic.Y(i);
+        }
+
+        double scale = tension + sums.U;
+        if (Limit.WithoutNoise(sums.U, scale) == 0 || Limit.WithoutNoise(tension, scale) == 0)
+        {
+            return default;
+        }
+
+        double x = (momentX / tension) - (sums.UX / sums.U), y = (momentY / tension) - (sums.UY / sums.U);
+        return new(sums.U, tension, Math.Sqrt((x * x) + (y * y)));
     }
 
     /// <summary>The shear on each fastener.</summary>

@@ -106,4 +106,8 @@ public readonly struct PreparedActions
 /// <param name="Tension">Part of the tension; 0 without tension.</param>
 /// <param name="Shear">Part of the shear; 0 without shear.</param>
 /// <param name="IsPresent">Whether the load case states an earthquake part that a design goes by.</param>
-internal readonly record struct EarthquakeShare(double Tension, double Shear, bool IsPresent);
+internal readonly record struct EarthquakeShare(double Tension, double Shear, bool IsPresent)
+{
+    /// <summary>Whether the earthquake's shear runs along a wood sill alone, whose bolts meet the building code's conditions.</summary>
+    public bool IsAlongSill { get; init; }
+}

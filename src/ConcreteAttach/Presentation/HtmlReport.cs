@@ -15,7 +15,7 @@ public static class HtmlReport
     /// <param name="verification">What to report.</param>
     /// <param name="options">What it shows; null for the defaults.</param>
     /// <returns>HTML with line feeds, the same for the same input on every machine.</returns>
-    public static string Write(AttachmentVerification verification, ReportOptions? options = null)
+    public static string Write(VerificationResult verification, ReportOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(verification);
         ReportOptions chosen = options ?? ReportOptions.Default;

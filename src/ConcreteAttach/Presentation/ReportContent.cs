@@ -4,6 +4,7 @@ using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Nds;
 using ConcreteAttach.Presentation.Drawings;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -23,11 +24,12 @@ internal static class ReportContent
 
     private const string ChangedSection = "If embedment or edge distance were different";
 
-    public static List<ReportBlock> Of(AttachmentVerification verification, ReportOptions options)
+    public static List<ReportBlock> Of(VerificationResult verification, ReportOptions options)
     {
         FailureMode[] calculated = [.. verification.Modes.Where(m => m.Sheet is not null && IsCalculated(verification, m, options.Level))];
-        var shown = new Lazy<ShownCase>(() => ShownCase.Of(verification, new DrawingOptions { BothSystems = options.BothSystems }));
-        var blocks = new List<ReportBlock> { new HeadingBlock(1, options.Title ?? "Verification of an attachment to concrete") };
+        var attachment = verification as AttachmentVerification;
+        var shown = new Lazy<ShownCase>(() => ShownCase.Of(attachment!, new DrawingOptions { BothSystems = options.BothSystems }));
+        var blocks = new List<ReportBlock> { new HeadingBlock(1, options.Title ?? Title(verification)) };
         if (options.Date is { } date)
         {
             blocks.Add(new ParagraphBlock(DateText(date)));
@@ -36,19 +38,23 @@ internal static class ReportContent
         blocks.Add(new ParagraphBlock(Verdict(verification), IsAnswer: true));
         blocks.Add(new HeadingBlock(2, "Results"));
         blocks.Add(new FigureBlock(() => UtilizationDrawing.Draw(verification)));
-        if (verification.Modes.Any(m => m is { Kind: FailureModeKind.Interaction, Utilization: not null }))
+        if (attachment is not null && verification.Modes.Any(m => m is { Kind: FailureModeKind.Interaction, Utilization: not null }))
         {
-            blocks.Add(new FigureBlock(() => InteractionDrawing.Draw(shown.Value, verification)));
+            blocks.Add(new FigureBlock(() => InteractionDrawing.Draw(shown.Value, attachment)));
         }
 
         blocks.Add(Results(verification, options, calculated));
         AddReasons(blocks, verification);
         blocks.Add(new HeadingBlock(2, "Inputs"));
-        blocks.Add(new BulletsBlock(Inputs(verification)));
-        blocks.Add(new FigureBlock(() => PlanDrawing.Draw(shown.Value)));
-        blocks.Add(new FigureBlock(() => SectionDrawing.Draw(shown.Value)));
-        blocks.Add(Positions(verification.Attachment.Layout));
-        blocks.Add(LoadCases(verification));
+        if (attachment is not null)
+        {
+            AddInputs(blocks, attachment, shown);
+        }
+        else
+        {
+            WoodContent.AddInputs(blocks, (WoodVerification)verification);
+        }
+
         blocks.Add(new HeadingBlock(2, "Assumptions and readings"));
         blocks.Add(new BulletsBlock(verification.Assumptions));
         if (!verification.Notices.IsEmpty)
@@ -59,11 +65,15 @@ internal static class ReportContent
 
         if (options.Level != ReportLevel.Summary)
         {
-            AddForces(blocks, verification, options, shown);
+            if (attachment is not null)
+            {
+                AddForces(blocks, attachment, options, shown);
+            }
+
             AddSheets(blocks, calculated, shown);
         }
 
-        if (options.Level == ReportLevel.Everything)
+        if (attachment is not null && options.Level == ReportLevel.Everything)
         {
             blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.Embedment), ChangedSection));
             blocks.Add(new FigureBlock(() => CapacityDrawing.Draw(shown.Value, CapacityVariable.EdgeDistance), ChangedSection));
@@ -74,8 +84,21 @@ internal static class ReportContent
         return blocks;
     }
 
+    /// <summary>The title of a report that has none of its own.</summary>
+    public static string Title(VerificationResult verification) =>
+        verification is AttachmentVerification ? "Verification of an attachment to concrete" : "Verification of a fastening in wood";
+
+    private static void AddInputs(List<ReportBlock> blocks, AttachmentVerification verification, Lazy<ShownCase> shown)
+    {
+        blocks.Add(new BulletsBlock(Inputs(verification)));
+        blocks.Add(new FigureBlock(() => PlanDrawing.Draw(shown.Value)));
+        blocks.Add(new FigureBlock(() => SectionDrawing.Draw(shown.Value)));
+        blocks.Add(Positions(verification.Attachment.Layout));
+        blocks.Add(LoadCases(verification));
+    }
+
     /// <summary>Whether a level shows the calculation of a mode.</summary>
-    private static bool IsCalculated(AttachmentVerification verification, FailureMode mode, ReportLevel level)
+    private static bool IsCalculated(VerificationResult verification, FailureMode mode, ReportLevel level)
     {
         if (level != ReportLevel.Governing)
         {
@@ -116,13 +139,14 @@ internal static class ReportContent
     }
 
     /// <summary>The answer in one sentence: whether it holds, and what governs. A second one says how the actions may grow.</summary>
-    public static string Verdict(AttachmentVerification verification)
+    public static string Verdict(VerificationResult verification)
     {
+        string subject = verification is AttachmentVerification ? "attachment" : "fastening";
         string answer = verification.Verdict switch
         {
-            Verification.Verdict.Holds => $"The attachment holds by {verification.Method}",
-            Verification.Verdict.DoesNotHold => $"The attachment does not hold by {verification.Method}",
-            _ => $"No answer: at least one failure mode is not covered by {verification.Method} as implemented here, so do not take the attachment to hold",
+            Verification.Verdict.Holds => $"The {subject} holds by {verification.Method}",
+            Verification.Verdict.DoesNotHold => $"The {subject} does not hold by {verification.Method}",
+            _ => $"No answer: at least one failure mode is not covered by {verification.Method} as implemented here, so do not take the {subject} to hold",
         };
         if (verification.Governing is { } governing)
         {
@@ -145,7 +169,7 @@ internal static class ReportContent
         return answer;
     }
 
-    private static TableBlock Results(AttachmentVerification verification, ReportOptions options, FailureMode[] calculated)
+    private static TableBlock Results(VerificationResult verification, ReportOptions options, FailureMode[] calculated)
     {
         var rows = new List<string[]>();
         foreach (FailureMode mode in verification.Modes)
@@ -165,7 +189,7 @@ internal static class ReportContent
 
         return new TableBlock(
             "Results",
-            [new("mode"), new("load case"), new("nominal", true), new("φ", true), new("design", true), new("demand", true), new("utilization", true), new("status")],
+            [new("mode"), new("load case"), new("nominal", true), new(verification is AttachmentVerification ? "φ" : "factor", true), new("design", true), new("demand", true), new("utilization", true), new("status")],
             rows,
             [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)],
             Group: 1);
@@ -175,20 +199,20 @@ internal static class ReportContent
     public static string DateText(DateOnly date) => $"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.";
 
     /// <summary>Why modes do not apply, are not covered, or break a rule of detailing: one sentence for all that have the same reason.</summary>
-    public static string[] Reasons(AttachmentVerification verification) =>
+    public static string[] Reasons(VerificationResult verification) =>
     [
         .. verification.Modes.Where(m => m.Reason is not null).GroupBy(m => (m.Status, m.Reason, Cases: CasesOf(verification, m)))
             .Select(same => $"{string.Join(", ", same.Select(m => m.Id).Distinct())}{same.Key.Cases}: {StatusText.Of(same.Key.Status)}. {same.Key.Reason}"),
     ];
 
     /// <summary>The load cases in which a mode has its reason; empty where it has it in all.</summary>
-    private static string CasesOf(AttachmentVerification verification, FailureMode mode)
+    private static string CasesOf(VerificationResult verification, FailureMode mode)
     {
         string[] cases = [.. verification.Modes.Where(m => m.Id == mode.Id && m.Status == mode.Status && m.Reason == mode.Reason).Select(m => m.LoadCase).OfType<string>()];
-        return cases.Length == 0 || cases.Length == verification.LoadCases.Length ? "" : $" ({string.Join("; ", cases)})";
+        return cases.Length == 0 || cases.Length == verification.LoadCaseNames.Length ? "" : $" ({string.Join("; ", cases)})";
     }
 
-    private static void AddReasons(List<ReportBlock> blocks, AttachmentVerification verification)
+    private static void AddReasons(List<ReportBlock> blocks, VerificationResult verification)
     {
         string[] reasons = Reasons(verification);
         if (reasons.Length > 0)
@@ -226,6 +250,7 @@ internal static class ReportContent
             inputs.AddRange(OfProduct(product));
         }
 
+        inputs.AddRange(verification.FurtherInputs);
         inputs.AddRange(verification.LoadCases.Where(l => l.WeightedLoadFactor is not null).Select(l => $"Weighted load factor of {l.Name}: {QuantityText.Format(l.WeightedLoadFactor!.Value)}."));
         if (verification.Attachment.Earthquake is { } earthquake)
         {

@@ -18,24 +18,24 @@ public static class TextSummary
     /// <param name="verification">What to report.</param>
     /// <param name="options">What it shows; null for the defaults. A summary has one level.</param>
     /// <returns>Text with line feeds, the same for the same input on every machine.</returns>
-    public static string Write(AttachmentVerification verification, ReportOptions? options = null) =>
+    public static string Write(VerificationResult verification, ReportOptions? options = null) =>
         Write(verification, options ?? ReportOptions.Default, new Marks('#', '>', '|', Ascii));
 
     /// <summary>Writes the summary for a terminal that shows Unicode.</summary>
     /// <param name="verification">What to report.</param>
     /// <param name="options">What it shows; null for the defaults. A summary has one level.</param>
     /// <returns>Text with line feeds.</returns>
-    public static string WriteForTerminal(AttachmentVerification verification, ReportOptions? options = null) =>
+    public static string WriteForTerminal(VerificationResult verification, ReportOptions? options = null) =>
         Write(verification, options ?? ReportOptions.Default, new Marks('█', '▶', '│', text => text));
 
     /// <summary>The characters of a bar, and how the library's words are written.</summary>
     private readonly record struct Marks(char Full, char Beyond, char Limit, Func<string, string> Words);
 
-    private static string Write(AttachmentVerification verification, ReportOptions options, Marks marks)
+    private static string Write(VerificationResult verification, ReportOptions options, Marks marks)
     {
         ArgumentNullException.ThrowIfNull(verification);
         var text = new StringBuilder();
-        AppendWrapped(text, options.Title ?? "Verification of an attachment to concrete", "", "");
+        AppendWrapped(text, options.Title ?? ReportContent.Title(verification), "", "");
         if (options.Date is { } date)
         {
             AppendWrapped(text, ReportContent.DateText(date), "", "");
@@ -52,7 +52,7 @@ public static class TextSummary
         return text.ToString();
     }
 
-    private static void AppendBars(StringBuilder text, AttachmentVerification verification, Marks marks)
+    private static void AppendBars(StringBuilder text, VerificationResult verification, Marks marks)
     {
         FailureMode[] modes = [.. verification.Modes.GroupBy(m => m.Id, StringComparer.Ordinal).Select(UtilizationDrawing.MostUsed)];
         int names = modes.Max(m => m.Id.Length);
@@ -70,7 +70,7 @@ public static class TextSummary
             text.Append(line.ToString().TrimEnd()).Append('\n');
         }
 
-        if (verification.LoadCases.Length > 1)
+        if (verification.LoadCaseNames.Length > 1)
         {
             text.Append("\n  The highest of all load cases.\n");
         }
@@ -122,6 +122,9 @@ public static class TextSummary
             _ = c switch
             {
                 'α' => ascii.Append("alpha"),
+                'γ' => ascii.Append("gamma"),
+                'Δ' => ascii.Append("Delta"),
+                'π' => ascii.Append("pi"),
                 'ψ' => ascii.Append("psi"),
                 'φ' => ascii.Append("phi"),
                 'λ' => ascii.Append("lambda"),

@@ -88,5 +88,8 @@ public sealed class FailureMode
     /// </summary>
     internal double LoadFactor => _loadFactor ?? (Result.Utilization > 0 ? 1 / Result.Utilization : double.PositiveInfinity);
 
+    /// <summary>The same without its calculation.</summary>
+    internal FailureMode WithoutSheet() => new(Result, Id, _place, LoadCase, Group, Clause, Reason, Format, null, _loadFactor);
+
     internal ModeResult Result { get; }
 }

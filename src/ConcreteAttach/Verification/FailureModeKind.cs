@@ -59,6 +59,9 @@ public enum FailureModeKind
     /// <summary>Tension and shear together.</summary>
     Interaction,
 
+    /// <summary>Tension and shear together in the fastener's steel, a check of its own in ACI 318-25.</summary>
+    InteractionOfSteel,
+
     /// <summary>Compression on fasteners under a plate that stands off the concrete.</summary>
     StandOffCompression,
 
@@ -67,6 +70,21 @@ public enum FailureModeKind
 
     /// <summary>Which option of 17.10.6.3 stands behind earthquake shear.</summary>
     EarthquakeShear,
+
+    /// <summary>Wood: the fastener presses into its members, turns or bends.</summary>
+    WoodYield,
+
+    /// <summary>Wood: the fastener is pulled out of the wood along its axis.</summary>
+    WoodWithdrawal,
+
+    /// <summary>Wood: the head is pulled through the wood.</summary>
+    WoodPullThrough,
+
+    /// <summary>Wood: a washer crushes the wood under it.</summary>
+    WoodBearing,
+
+    /// <summary>Wood: lateral load and withdrawal together.</summary>
+    WoodCombined,
 
     /// <summary>Least spacing of the fasteners.</summary>
     Spacing,
@@ -118,6 +136,27 @@ public enum FailureModeKind
 
     /// <summary>Earthquake, ductile steel: the threads do not break before the shank yields.</summary>
     EarthquakeThreads,
+
+    /// <summary>Bolts of a wood sill under earthquake: thickness of the sill.</summary>
+    SillThickness,
+
+    /// <summary>Bolts of a wood sill under earthquake: their diameter.</summary>
+    SillDiameter,
+
+    /// <summary>Bolts of a wood sill under earthquake: their embedment.</summary>
+    SillEmbedment,
+
+    /// <summary>Bolts of a wood sill under earthquake: distance to the edge along the sill.</summary>
+    SillEdge,
+
+    /// <summary>Bolts of a wood sill under earthquake: distance to an edge across the sill.</summary>
+    SillEnd,
+
+    /// <summary>Bolts of a wood sill under earthquake: the wood decides their strength along it.</summary>
+    SillStrength,
+
+    /// <summary>Wood: least distances and spacings of the fasteners.</summary>
+    WoodPlacement,
 }
 
 /// <summary>The stable ids of failure modes.</summary>
@@ -146,7 +185,20 @@ internal static class FailureModeIds
             FailureModeKind.ShearLugDepth => "shear/lug/depth",
             FailureModeKind.ShearLugDistance => "shear/lug/distance",
             FailureModeKind.Interaction => "interaction",
+            FailureModeKind.InteractionOfSteel => "interaction/steel",
             FailureModeKind.StandOffCompression => "compression/stand-off",
+            FailureModeKind.WoodYield => "wood/yield",
+            FailureModeKind.WoodWithdrawal => "wood/withdrawal",
+            FailureModeKind.WoodPullThrough => "wood/pull-through",
+            FailureModeKind.WoodBearing => "wood/bearing",
+            FailureModeKind.WoodCombined => "wood/combined",
+            FailureModeKind.SillThickness => "detailing/earthquake/sill/thickness",
+            FailureModeKind.SillDiameter => "detailing/earthquake/sill/diameter",
+            FailureModeKind.SillEmbedment => "detailing/earthquake/sill/embedment",
+            FailureModeKind.SillEdge => "detailing/earthquake/sill/edge",
+            FailureModeKind.SillEnd => "detailing/earthquake/sill/end",
+            FailureModeKind.SillStrength => "detailing/earthquake/sill/strength",
+            FailureModeKind.WoodPlacement => "detailing/wood/placement",
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
             FailureModeKind.Thickness => "detailing/thickness",
@@ -194,7 +246,20 @@ internal static class FailureModeIds
             FailureModeKind.ShearLugDepth => "Depth of the anchors below the shear lug",
             FailureModeKind.ShearLugDistance => "Distance of the anchors from the shear lug",
             FailureModeKind.Interaction => "Tension and shear together",
+            FailureModeKind.InteractionOfSteel => "Tension and shear together in the steel",
             FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
+            FailureModeKind.WoodYield => "Yield of the fastener in its members",
+            FailureModeKind.WoodWithdrawal => "Withdrawal from the wood",
+            FailureModeKind.WoodPullThrough => "Head pulled through the wood",
+            FailureModeKind.WoodBearing => "Bearing of the washer on the wood",
+            FailureModeKind.WoodCombined => "Lateral load and withdrawal together",
+            FailureModeKind.SillThickness => "Wood sill under earthquake: thickness",
+            FailureModeKind.SillDiameter => "Wood sill under earthquake: diameter of the bolts",
+            FailureModeKind.SillEmbedment => "Wood sill under earthquake: embedment of the bolts",
+            FailureModeKind.SillEdge => "Wood sill under earthquake: edge along the sill",
+            FailureModeKind.SillEnd => "Wood sill under earthquake: edges across the sill",
+            FailureModeKind.SillStrength => "Wood sill under earthquake: strength by the wood standard",
+            FailureModeKind.WoodPlacement => "Placement of the fasteners in the wood",
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",
             FailureModeKind.Thickness => "Thickness of the member",
@@ -232,6 +297,9 @@ internal static class FailureModeIds
     /// <summary>True for rules that decide without a utilization, so that no load factor mends them.</summary>
     public static bool IsRule(FailureModeKind kind) =>
         IsDetailing(kind) || kind is FailureModeKind.EarthquakeTension or FailureModeKind.ShearLugDepth or FailureModeKind.ShearLugDistance;
+
+    /// <summary>True for the modes that take part in no interaction of ACI 318: sustained tension of a bond, and the wood's.</summary>
+    public static bool StandsAlone(FailureModeKind kind) => kind is FailureModeKind.BondSustained or (>= FailureModeKind.WoodYield and <= FailureModeKind.WoodCombined);
 
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;

@@ -16,7 +16,6 @@ public sealed partial class PublicApiTests
     {
         ["AnchorSteel.Elongation"] = "a fraction",
         ["AnchorSteel.ReductionOfArea"] = "a fraction",
-        ["AttachmentVerification.LoadFactor"] = "a factor",
         ["BasePlate.ModularRatio"] = "a ratio",
         ["LoadCase.WeightedLoadFactor"] = "a factor",
         ["EarthquakeDesign.Overstrength"] = "a factor",
@@ -33,6 +32,15 @@ public sealed partial class PublicApiTests
         ["ModeResult.Utilization"] = "a ratio",
         ["PreparedActions.Scaled(factor)"] = "a factor",
         ["PulloutStrength.Exponent"] = "an exponent",
+        ["CombinedLoad.Strength(toSurfaceDegrees)"] = "an angle, with its unit in the name",
+        ["FastenerPlacement.ShearAreaRatio"] = "a ratio",
+        ["TestedMember..ctor(loadToGrainDegrees)"] = "an angle, with its unit in the name",
+        ["TestedMember.LoadToGrainDegrees"] = "an angle, with its unit in the name",
+        ["WoodMember..ctor(loadToGrainDegrees)"] = "an angle, with its unit in the name",
+        ["VerificationResult.LoadFactor"] = "a factor",
+        ["WoodMember.LoadToGrainDegrees"] = "an angle, with its unit in the name",
+        ["WoodSpecies..ctor(specificGravity)"] = "a ratio of densities",
+        ["WoodSpecies.SpecificGravity"] = "a ratio of densities",
         ["ValueLine.Value"] = "in ValueLine.Unit",
     };
 

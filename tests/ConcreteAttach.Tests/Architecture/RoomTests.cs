@@ -12,7 +12,7 @@ public sealed partial class RoomTests
     private static readonly string[][] Order =
     [
         ["Quantities"], ["Calculation"], ["Geometry"], ["Materials"], ["Fasteners"], ["Attached"], ["Actions"], ["Distribution"], ["Verification"],
-        ["Aci318", "En1992", "Tms402", "Nds", "En1995", "Aisc360", "En1993", "TestBased"], ["Installation"], ["Comparison"], ["Presentation"],
+        ["Aci318", "En1992", "Tms402", "Nds", "En1995", "Aisc360", "En1993", "TestBased"], ["Connections"], ["Installation"], ["Comparison"], ["Presentation"],
     ];
 
     private static int Level(string room) => Array.FindIndex(Order, step => step.Contains(room));

@@ -17,14 +17,14 @@ namespace ConcreteAttach.Tests.Presentation;
 /// <summary>What every rendering has in common.</summary>
 public sealed partial class ReportTests
 {
-    private delegate string Rendering(AttachmentVerification verification, ReportOptions? options);
+    private delegate string Rendering(VerificationResult verification, ReportOptions? options);
 
     /// <summary>Every rendering of the library: found, not listed, so that a new one cannot forget its cautions.</summary>
     private static readonly Rendering[] Renderings =
     [
         .. typeof(TextReport).Assembly.GetExportedTypes().Where(t => t.Namespace == typeof(TextReport).Namespace)
             .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static))
-            .Where(m => m.ReturnType == typeof(string) && m.GetParameters().Select(p => p.ParameterType).SequenceEqual([typeof(AttachmentVerification), typeof(ReportOptions)]))
+            .Where(m => m.ReturnType == typeof(string) && m.GetParameters().Select(p => p.ParameterType).SequenceEqual([typeof(VerificationResult), typeof(ReportOptions)]))
             .Select(m => m.CreateDelegate<Rendering>()),
     ];
 

@@ -73,7 +73,7 @@ internal static class Variants
 /// <summary>What the modes of a verification say, without the numbering of modes and fasteners: for comparing two descriptions of one attachment.</summary>
 internal sealed record Outcome(FailureModeKind Kind, ConcreteSide Side, ModeStatus Status, double Nominal, double Factor, double Demand, double Utilization)
 {
-    public static List<Outcome> Of(AttachmentSample sample, Func<FailureModeKind, bool>? counts = null) => Of(sample.Prepared.Verify([sample.LoadCase], Aci318.SheetScope.None).Modes, s => s, counts);
+    public static List<Outcome> Of(AttachmentSample sample, Func<FailureModeKind, bool>? counts = null) => Of(sample.Prepared.Verify([sample.LoadCase], SheetScope.None).Modes, s => s, counts);
 
     /// <summary>The outcomes in an order that does not depend on numbering.</summary>
     /// <param name="modes">The modes.</param>

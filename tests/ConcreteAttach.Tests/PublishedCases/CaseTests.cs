@@ -87,7 +87,16 @@ public sealed class CaseTests
     public void Input_has_what_the_contract_requires(string path)
     {
         JsonObject input = CaseFile.Load(path).Input;
-        foreach (string field in new[] { "schema", "method", "constants", "positions", "loadCases" })
+        foreach (string field in new[] { "schema", "method", "loadCases" })
+            Assert.True(input.ContainsKey(field), $"{path}: no {field}");
+        if (input["method"]!.GetValue<string>() == "NDS-2018")
+        {
+            foreach (string field in new[] { "kind", "format" })
+                Assert.True(input["connection"]!.AsObject().ContainsKey(field), $"{path}: no connection/{field}");
+            return;
+        }
+
+        foreach (string field in new[] { "constants", "positions" })
             Assert.True(input.ContainsKey(field), $"{path}: no {field}");
         foreach (string field in new[] { "strength", "thickness" })
             Assert.True(input["concrete"]!.AsObject().ContainsKey(field), $"{path}: no concrete/{field}");

@@ -29,6 +29,8 @@ internal static class CaseUnits
         ["GPa"] = ("pressure", 1000),
         ["psi"] = ("pressure", Ksi / 1000),
         ["ksi"] = ("pressure", Ksi),
+        ["N/mm"] = ("force per length", 1),
+        ["lbf/in"] = ("force per length", PoundForce / Inch),
         ["N-mm"] = ("moment", 1),
         ["N-m"] = ("moment", 1000),
         ["kN-m"] = ("moment", 1e6),

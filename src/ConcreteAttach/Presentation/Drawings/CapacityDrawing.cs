@@ -97,7 +97,7 @@ public static class CapacityDrawing
         FailureMode[] strengths = [.. modes.Where(m => !FailureModeIds.IsDetailing(m.Kind) && (kind is null || m.Kind == kind))];
         if (kind is null)
         {
-            return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : LoadFactors.Of([.. strengths]) ?? double.PositiveInfinity;
+            return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : LoadFactors.Of([.. strengths], Verdict.Holds) ?? double.PositiveInfinity;
         }
 
         return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : strengths.Select(m => m.LoadFactor).DefaultIfEmpty(double.PositiveInfinity).Min();

@@ -80,7 +80,7 @@ internal sealed class LabelText
         runs.Add(new(SymbolText.Greek(stem) + (prime ? "′" : ""), RunStyle.Italic));
         if (subscript.Length > 0)
         {
-            runs.Add(new(subscript.Replace('-', '−'), RunStyle.Subscript));
+            runs.Add(new(SymbolText.Below(subscript).Replace('-', '−'), RunStyle.Subscript));
         }
     }
 }

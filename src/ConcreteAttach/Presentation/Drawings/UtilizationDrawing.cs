@@ -25,7 +25,7 @@ public static class UtilizationDrawing
         return Draw(verification, loadCase).ToSvg();
     }
 
-    internal static Drawing Draw(AttachmentVerification verification, string? loadCase = null)
+    internal static Drawing Draw(VerificationResult verification, string? loadCase = null)
     {
         FailureMode[] all = Decisive(verification.Modes.Where(m => loadCase is null || m.LoadCase is null || m.LoadCase == loadCase));
         FailureMode[] modes = [.. all.Where(m => m.Utilization != 0)];
@@ -42,7 +42,7 @@ public static class UtilizationDrawing
         _ = drawing.TryLabel(LabelText.Plain("1"), [new(WidthOfOne, -7)], colour: Inks.Accent, isBold: true);
         bool hasFailure = modes.Any(m => m.Status == ModeStatus.NotSatisfied);
         string which = loadCase is not null ? $"Demand over design strength in load case {loadCase}."
-            : verification.LoadCases.Length == 1 ? "Demand over design strength." : "Demand over design strength, the highest of all load cases.";
+            : verification.LoadCaseNames.Length == 1 ? "Demand over design strength." : "Demand over design strength, the highest of all load cases.";
         drawing.Notes(which + (verification.Governing is null ? "" : " Bold: the mode that governs.") + (hasFailure ? " Striped: not satisfied." : "") + (modes.Length < all.Length ? " Modes without demand are left out." : ""));
         return drawing;
     }

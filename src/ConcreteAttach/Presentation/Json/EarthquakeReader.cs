@@ -38,7 +38,7 @@ internal static class EarthquakeReader
     /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
     public static EarthquakeDesign Design(InputObject fields)
     {
-        fields.AllowOnly(["category", "plasticHinge", "tension", "shear", "overstrength", "stretchLength", "keptFromBuckling", "threads", "staysUncracked"]);
+        fields.AllowOnly(["category", "plasticHinge", "tension", "shear", "overstrength", "stretchLength", "keptFromBuckling", "threads", "staysUncracked", "woodSill"]);
         EarthquakeDesign design = fields.Value.Guard(() => new EarthquakeDesign(fields.Required("category").Choice(Categories))
         {
             IsInPlasticHinge = fields.Optional("plasticHinge")?.TrueOrFalse() ?? false,
@@ -48,6 +48,7 @@ internal static class EarthquakeReader
             StretchLength = fields.Optional("stretchLength")?.Length(),
             IsKeptFromBuckling = fields.Optional("keptFromBuckling")?.TrueOrFalse() ?? false,
             Threads = fields.Optional("threads")?.Choice(Threads) ?? RodThreads.PartOfLength,
+            WoodSill = fields.Optional("woodSill") is { } sill ? SillReader.Named(sill) : null,
             ConcreteStaysUncracked = fields.Optional("staysUncracked")?.TrueOrFalse() ?? false,
         });
         bool isAsked = design.Tension == EarthquakeTensionOption.Overstrength || design.Shear == EarthquakeShearOption.Overstrength;

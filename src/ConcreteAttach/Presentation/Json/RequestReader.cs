@@ -5,9 +5,11 @@ using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Connections;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Nds;
 using ConcreteAttach.Quantities;
 using UnitsNet;
 
@@ -16,9 +18,11 @@ namespace ConcreteAttach.Presentation.Json;
 /// <summary>Reads an input document of the JSON contract. Every field is known or refused; every error names its place.</summary>
 internal static class RequestReader
 {
-    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019];
+    private static readonly Aci318Edition[] Editions = [Aci318Edition.InchPound2019, Aci318Edition.Si2019, Aci318Edition.InchPound2025, Aci318Edition.Si2025];
 
-    private static readonly string[] MethodsNotYet = ["ACI 318-25", "EN 1992-4:2018"];
+    private static readonly (string, string)[] Methods = [.. Editions.Select(e => e.Standard).Append(NdsMethod.Standard).Distinct().Select(method => (method, method))];
+
+    private static readonly string[] MethodsNotYet = ["EN 1992-4:2018"];
 
     private static readonly (string, EdgeReinforcement)[] EdgeReinforcements =
         [("none", EdgeReinforcement.None), ("bar", EdgeReinforcement.Bar), ("bar and stirrups", EdgeReinforcement.BarAndStirrups)];
@@ -55,7 +59,12 @@ internal static class RequestReader
     {
         // First, so that a document of a later contract is told so and not that its fields are unknown.
         root.Required("schema").Choice([(VerificationJson.Schema, true)]);
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "earthquake", "loadCases", "options"]);
+        if (root.Required("method").Choice(Methods, MethodsNotYet) == NdsMethod.Standard)
+        {
+            return WoodReader.Request(root);
+        }
+
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "redundantFasteners", "earthquake", "sill", "loadCases", "options"]);
         Aci318Edition edition = Edition(root);
         ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
@@ -64,13 +73,27 @@ internal static class RequestReader
         ImmutableArray<ShearLug> lugs = root.Optional("shearLugs") is { } array ? ShearLugReader.Lugs(array) : [];
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
+        SillPlate? sill = root.Optional("sill") is { } wood ? SillReader.Plate(wood) : null;
+        ImmutableArray<SillLoadCase> sillLoadCases = SillReader.LoadCases(root.Required("loadCases"), loadCases, sill is not null);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
-        return new VerificationRequest(new Attachment(concrete, fastener, layout) { Plate = plate, ShearLugs = lugs, Earthquake = earthquake }, loadCases, method) { Title = root.Optional("title")?.Text("a text") };
+        var attachment = new Attachment(concrete, fastener, layout)
+        {
+            Plate = plate,
+            ShearLugs = lugs,
+            Earthquake = earthquake,
+            HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false,
+        };
+        return new AttachmentRequest(attachment, loadCases, method)
+        {
+            Title = root.Optional("title")?.Text("a text"),
+            Sill = sill,
+            SillLoadCases = sillLoadCases,
+        };
     }
 
     private static Aci318Edition Edition(InputObject root)
     {
-        string standard = root.Required("method").Choice([.. Editions.Select(e => (e.Standard, e.Standard)).Distinct()], MethodsNotYet);
+        string standard = root.Required("method").Choice(Methods, MethodsNotYet);
         return root.Required("constants").Choice([.. Editions.Where(e => e.Standard == standard).Select(e => (e.Constants, e))]);
     }
 
@@ -154,7 +177,7 @@ internal static class RequestReader
     private static LoadCase LoadCase(InputValue value, EarthquakeDesign? earthquake)
     {
         InputObject fields = value.Object("an object with name and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake", "weightedLoadFactor"]);
+        fields.AllowOnly(["name", "N", "Vx", "Vy", "Mx", "My", "Mz", "at", "sustainedTension", "earthquake", "weightedLoadFactor", "timeEffect", "duration"]);
         LoadCase loadCase = value.Guard(() => new LoadCase(fields.Required("name").Text("a text, such as 1.2D + 1.0W"))
         {
             N = fields.Optional("N")?.Force() ?? default,

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -30,7 +31,7 @@ internal sealed class ResultWriter : IDisposable
         _line = new Utf8JsonWriter(_lineBuffer, options with { Indented = false });
     }
 
-    public static string Result(AttachmentVerification verification, string? title, bool indented)
+    public static string Result(VerificationResult verification, string? title, bool indented)
     {
         using var writer = new ResultWriter(indented);
         writer.WriteResult(verification, title);
@@ -71,7 +72,7 @@ internal sealed class ResultWriter : IDisposable
         _json.WriteEndObject();
     }
 
-    private void WriteResult(AttachmentVerification verification, string? title)
+    private void WriteResult(VerificationResult verification, string? title)
     {
         _json.WriteStartObject();
         _json.WriteString("schema", VerificationJson.Schema);
@@ -87,7 +88,7 @@ internal sealed class ResultWriter : IDisposable
         WriteGoverning(verification);
         WriteNumberOrNull(_json, "loadFactor", verification.LoadFactor);
         _json.WriteStartArray("modes");
-        foreach (string loadCase in verification.LoadCases.Select(l => l.Name))
+        foreach (string loadCase in verification.LoadCaseNames)
         {
             // Detailing belongs to no load case in the model; here it stands under each.
             foreach (FailureMode mode in verification.Modes.Where(m => m.LoadCase is null || m.LoadCase == loadCase))
@@ -97,15 +98,19 @@ internal sealed class ResultWriter : IDisposable
         }
 
         _json.WriteEndArray();
-        WriteFasteners(verification);
-        WriteContacts(verification);
+        WriteFasteners(verification.System, verification is AttachmentVerification { Forces: var forces } ? forces : []);
+        if (verification is AttachmentVerification attachment)
+        {
+            WriteContacts(attachment);
+        }
+
         WriteTexts("assumptions", verification.Assumptions);
         WriteTexts("notices", verification.Notices);
         WriteTexts("cautions", ReportContent.Cautions);
         _json.WriteEndObject();
     }
 
-    private void WriteGoverning(AttachmentVerification verification)
+    private void WriteGoverning(VerificationResult verification)
     {
         if (verification.Governing is not { } governing)
         {
@@ -115,7 +120,7 @@ internal sealed class ResultWriter : IDisposable
 
         _line.WriteStartObject();
         _line.WriteString("mode", governing.Id);
-        _line.WriteString("case", governing.LoadCase ?? verification.LoadCases[0].Name);
+        _line.WriteString("case", governing.LoadCase ?? verification.LoadCaseNames[0]);
         WriteNumberOrNull(_line, "utilization", governing.Utilization);
         _line.WriteEndObject();
         _json.WritePropertyName("governing");
@@ -191,11 +196,10 @@ internal sealed class ResultWriter : IDisposable
         _json.WriteEndArray();
     }
 
-    private void WriteFasteners(AttachmentVerification verification)
+    private void WriteFasteners(MeasurementSystem system, ImmutableArray<FastenerForces> all)
     {
-        MeasurementSystem system = verification.System;
         _json.WriteStartArray("fasteners");
-        foreach (FastenerForces forces in verification.Forces)
+        foreach (FastenerForces forces in all)
         {
             _line.WriteStartObject();
             _line.WriteNumber("index", forces.Index);

@@ -67,7 +67,7 @@ public static class VerificationJson
     /// <param name="title">Title to repeat; null for none.</param>
     /// <param name="indented">Whether the result is laid out on lines; else it is one line.</param>
     /// <remarks>The rules of detailing do not depend on the load; their modes are repeated under each load case, for readers that go by load case.</remarks>
-    public static string Write(AttachmentVerification verification, string? title = null, bool indented = true)
+    public static string Write(VerificationResult verification, string? title = null, bool indented = true)
     {
         ArgumentNullException.ThrowIfNull(verification);
         return ResultWriter.Result(verification, title, indented);

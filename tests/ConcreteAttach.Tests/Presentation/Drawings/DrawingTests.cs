@@ -36,7 +36,7 @@ public sealed class DrawingTests
 
     /// <summary>The samples of the tests and of the documentation, every load case.</summary>
     private static IEnumerable<ShownCase> Samples() =>
-        from verification in (IEnumerable<AttachmentVerification>)[ReportSamples.PergolaPost, ReportSamples.GardenRail, .. Json.Repository.Samples.Select(file => VerificationJson.Read(File.ReadAllBytes(file)).Verify())]
+        from verification in (IEnumerable<AttachmentVerification>)[ReportSamples.PergolaPost, ReportSamples.GardenRail, .. Json.Repository.Samples.Select(file => VerificationJson.Read(File.ReadAllBytes(file)).Verify()).OfType<AttachmentVerification>()]
         from loadCase in verification.LoadCases
         select ShownCase.Of(verification, new DrawingOptions { LoadCase = loadCase.Name });
 

@@ -20,8 +20,8 @@ public sealed class BadInputTests
         { "/note", "null", null, "an unknown field", "title, method", true },
         { "/title", "5", null, "the number 5", "a text", true },
         { "/method", null, null, "nothing", "ACI 318-19", true },
-        { "/method", "\"ACI 318-14\"", null, "ACI 318-14", "ACI 318-19", true },
-        { "/method", "\"ACI 318-25\"", null, "ACI 318-25", "ACI 318-25 is not available in this version", true },
+        { "/method", "\"ACI 318-14\"", null, "ACI 318-14", "ACI 318-19, ACI 318-25", true },
+        { "/redundantFasteners", "\"yes\"", null, "yes", "true or false", true },
         { "/method", "\"EN 1992-4:2018\"", null, "EN 1992-4:2018", "EN 1992-4:2018 is not available in this version", true },
         { "/method", "true", null, "true", "ACI 318-19", true },
         { "/constants", null, null, "nothing", "inch-pound, SI", true },
@@ -47,6 +47,21 @@ public sealed class BadInputTests
         { "/earthquake", """{"category":"D","tension":"overstrength"}""", "/earthquake/overstrength", "nothing", "1 or more", false },
         { "/earthquake", """{"category":"D","stretchLength":"0 in"}""", "/earthquake/stretchLength", "0 in", "greater than 0", false },
         { "/loadCases/0/earthquake", """{"N":"1 kip"}""", null, "an object", "none, or an object earthquake", false },
+
+        // A wood sill.
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"z","thickness":"1.5 in"}}""", "/earthquake/woodSill/direction", "z", "x, y", true },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x"}}""", "/earthquake/woodSill/thickness", "nothing", "a length", true },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x","thickness":"0 in"}}""", "/earthquake/woodSill/thickness", "0 in", "greater than 0", false },
+        { "/earthquake", """{"category":"D","woodSill":{"direction":"x","thickness":"1.5 in","width":"4 in"}}""", "/earthquake/woodSill/width", "an unknown field", "direction, thickness", true },
+        { "/sill", "true", null, "true", "an object", true },
+        { "/sill", """{"thickness":"1.5 in","direction":"x"}""", "/sill/species", "nothing", "a species", true },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in"}""", "/sill/direction", "nothing", "x, y", true },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","gap":"-1 in"}""", "/sill/gap", "-1 in", "0", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","washer":{"shape":"round","diameter":"2 in","hole":"3 in"}}""", "/sill/washer/hole", "3 in", "less than the washer", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x","conditions":{"toeNail":true}}""", "/sill/conditions/toeNail", "an unknown field", "wetInService", false },
+        { "/sill", """{"species":"Hem-Fir","thickness":"1.5 in","direction":"x"}""", "/loadCases/0/timeEffect", "nothing", "dead, storage", false },
+        { "/loadCases/0/timeEffect", "\"dead\"", null, "dead", "none, or an object sill", false },
+        { "/loadCases/0/duration", "\"permanent\"", null, "permanent", "none, or an object sill", false },
 
         // The concrete.
         { "/concrete", null, null, "nothing", "an object", true },

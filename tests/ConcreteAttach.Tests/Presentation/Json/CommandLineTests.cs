@@ -14,6 +14,9 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json", 2)]
     [InlineData("stud-plate.json", 0)]
     [InlineData("hold-down-rod.json", 0)]
+    [InlineData("sill-bolts-in-wood.json", 0)]
+    [InlineData("lag-screws-of-a-strap.json", 0)]
+    [InlineData("sill-bolts-whole.json", 0)]
     public void Exit_code_is_the_verdict(string sample, int code)
     {
         foreach (string format in new[] { "summary", "text", "markdown", "html", "json" })
@@ -80,6 +83,22 @@ public sealed class CommandLineTests
         Assert.Equal(0, run.Code);
         Assert.StartsWith("<svg ", run.Output, StringComparison.Ordinal);
         Assert.Contains("</svg>\n", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fastenings_in_wood_have_no_drawings_and_run_in_a_stream()
+    {
+        Run drawing = Tool("verify", Repository.Sample("sill-bolts-in-wood.json"), "--drawing", "plan");
+        Assert.Equal(3, drawing.Code);
+        Assert.Contains("nothing to draw", drawing.Errors, StringComparison.Ordinal);
+
+        string line = JsonNode.Parse(File.ReadAllText(Repository.Sample("sill-bolts-in-wood.json")))!.ToJsonString();
+        using var input = new MemoryStream(Encoding.UTF8.GetBytes(line + "\n" + line));
+        using var output = new MemoryStream();
+        Assert.Equal(0, Program.Run(["verify", "-"], input, output, TextWriter.Null));
+        string[] results = Encoding.UTF8.GetString(output.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(2, results.Length);
+        Assert.Equal("NDS-2018", JsonNode.Parse(results[1])!["method"]!.GetValue<string>());
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class ResultTests
     [Fact]
     public void A_symbol_twice_on_a_sheet_stands_once_and_what_is_not_finite_is_left_out()
     {
-        AttachmentVerification example = VerificationJson.Read(ContractExample.Input).Verify();
+        AttachmentVerification example = Assert.IsType<AttachmentVerification>(VerificationJson.Read(ContractExample.Input).Verify());
         var recorder = new SheetRecorder(example.System);
         TracedNumber.Step(recorder, "N_b", TracedNumber.Literal(1), Dimension.Force, "17.6.2.2.1");
         TracedNumber.Step(recorder, "N_b", TracedNumber.Literal(2), Dimension.Force, "17.6.2.2.3");
@@ -255,12 +255,12 @@ public sealed class ResultTests
     [Fact]
     public void Request_has_what_the_document_says()
     {
-        VerificationRequest request = VerificationJson.Read(ContractExample.With(
+        AttachmentRequest request = Assert.IsType<AttachmentRequest>(VerificationJson.Read(ContractExample.With(
             ("/concrete/density", "\"110 lb/ft3\""), ("/concrete/edgeReinforcement", "\"bar and stirrups\""), ("/concrete/cracked", "false"),
-            ("/options", """{"closeEdges":"all fasteners","area":"bounding","deep":"extend"}"""), ("/loadCases/0/at", """["1 in","-2 in"]""")));
+            ("/options", """{"closeEdges":"all fasteners","area":"bounding","deep":"extend"}"""), ("/loadCases/0/at", """["1 in","-2 in"]"""))));
 
         Assert.Equal("Canopy post, north pier", request.Title);
-        Assert.Equal(new Aci318Options { Area = AreaReading.Bounding, CloseEdges = CloseEdgesReading.AllFasteners, Deep = DeepReading.Extend }, request.Aci318!.Options);
+        Assert.Equal(new Aci318Options { Area = AreaReading.Bounding, CloseEdges = CloseEdgesReading.AllFasteners, Deep = DeepReading.Extend }, request.Aci318.Options);
         Assert.Same(Aci318Edition.InchPound2019, request.Aci318.Edition);
         Assert.Equal(110, request.Attachment.Concrete.Density.Value!.Value.PoundsPerCubicFoot, 1e-9);
         Assert.Equal(ConcreteAttach.Materials.EdgeReinforcement.BarAndStirrups, request.Attachment.Concrete.EdgeReinforcement);
@@ -335,7 +335,7 @@ public sealed class ResultTests
             ContractExample.With(("/loadCases/0/Mx", "\"20 kip-in\""), ("/loadCases/0/My", "\"-12 kip-in\""), ("/loadCases/0/Mz", "\"9 kip-in\""), ("/concrete/edges/-x", "\"4 in\"")),
             ContractExample.With(("/concrete/edges/+x", "\"5 in\""), ("/fastener/effectiveEmbedment", "\"12 in\""), ("/constants", "\"SI\"")),
             ContractExample.With(("/fastener/kind", "\"hooked bolt\""), ("/fastener/bearingArea", null), ("/fastener/hookExtension", "\"2.5 in\"")),
-        }.Select(text => VerificationJson.Read(text).Verify());
+        }.Select(text => Assert.IsType<AttachmentVerification>(VerificationJson.Read(text).Verify()));
 
     private static JsonObject Result(string input)
     {

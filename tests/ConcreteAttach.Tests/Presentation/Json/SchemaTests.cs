@@ -107,10 +107,11 @@ public sealed class SchemaTests
             ("/options/area", definitions["options"]!["properties"]!["area"]!),
             ("/options/deep", definitions["options"]!["properties"]!["deep"]!),
             ("/constants", JsonNode.Parse(VerificationJson.InputSchema)!["properties"]!["constants"]!),
+            // The method of wood has documents of its own: WoodJsonTests.
             ("/method", JsonNode.Parse(VerificationJson.InputSchema)!["properties"]!["method"]!),
         })
         {
-            foreach (JsonNode? choice in field["enum"]!.AsArray())
+            foreach (JsonNode? choice in field["enum"]!.AsArray().Where(c => c?.GetValue<string>() != "NDS-2018"))
             {
                 string json = choice?.ToJsonString() ?? "null";
                 string diameter = json switch { "\"ISO\"" => "\"16 mm\"", "\"8UN\"" => "\"1 in\"", "\"ASTM F593 CW2\"" => "\"3/4 in\"", _ => "\"5/8 in\"" };

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
+using ConcreteAttach.Connections;
+using ConcreteAttach.Materials;
+using ConcreteAttach.Quantities;
+
+namespace ConcreteAttach.Presentation.Json;
+
+/// <summary>Reads the wood sill of a document: as it is verified together with its concrete, and as the earthquake design names it.</summary>
+internal static class SillReader
+{
+    private static readonly (string, SillDirection)[] Directions = [("x", SillDirection.X), ("y", SillDirection.Y)];
+
+    /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
+    public static SillPlate Plate(InputValue value)
+    {
+        InputObject fields = value.Object("an object with species, thickness, direction and what else is known of the sill");
+        fields.AllowOnly(["species", "thickness", "direction", "gap", "bendingYieldStrength", "roundedAsPrinted", "washer", "placement", "conditions"]);
+        WoodSpecies species = WoodReader.Species(fields.Required("species"));
+        return value.Guard(() => new SillPlate(species, fields.Required("thickness").Length(), fields.Required("direction").Choice(Directions))
+        {
+            Conditions = WoodReader.Moisture(fields.Optional("conditions")),
+            Gap = fields.Optional("gap")?.Length() ?? default,
+            BendingYieldStrength = fields.Optional("bendingYieldStrength")?.Stress(),
+            IsRoundedAsPrinted = fields.Optional("roundedAsPrinted")?.TrueOrFalse() ?? false,
+            Washer = fields.Optional("washer") is { } washer ? WoodReader.Washer(washer, []) : null,
+            Placement = fields.Optional("placement") is { } placement ? WoodReader.Placement(placement, species.IsSoftwood) : null,
+        });
+    }
+
+    /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
+    public static WoodSill Named(InputValue value)
+    {
+        InputObject fields = value.Object("an object with direction and thickness of the sill");
+        fields.AllowOnly(["direction", "thickness", "embedment", "strengthByNds"]);
+        return value.Guard(() => new WoodSill(fields.Required("direction").Choice(Directions), fields.Required("thickness").Length())
+        {
+            Embedment = fields.Optional("embedment")?.Length(),
+            HasStrengthByNds = fields.Optional("strengthByNds")?.TrueOrFalse() ?? false,
+        });
+    }
+
+    /// <summary>What the wood asks of each load case. Without a sill nothing may be given.</summary>
+    /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
+    public static ImmutableArray<SillLoadCase> LoadCases(InputValue value, ImmutableArray<LoadCase> loadCases, bool hasSill)
+    {
+        List<InputValue> items = value.Items("an array of load cases");
+        return [.. loadCases.Select((loadCase, i) => LoadCase(items[i].Object("an object"), loadCase, hasSill)).OfType<SillLoadCase>()];
+    }
+
+    private static SillLoadCase? LoadCase(InputObject fields, LoadCase loadCase, bool hasSill)
+    {
+        (string needed, string other) = loadCase.Format == SafetyFormat.AllowableStressDesign ? ("duration", "timeEffect") : ("timeEffect", "duration");
+        if (!hasSill)
+        {
+            return (fields.Optional(needed) ?? fields.Optional(other)) is { } given ? throw given.Error("none, or an object sill beside the load cases") : null;
+        }
+
+        return fields.Optional(other) is { } wrong ? throw wrong.Error($"none: this safety format goes by {needed}")
+            : needed == "duration" ? new(loadCase) { Duration = fields.Required(needed).Choice(WoodReader.Durations) }
+            : new(loadCase) { TimeEffect = fields.Required(needed).Choice(WoodReader.TimeEffects) };
+    }
+}
