@@ -27,10 +27,18 @@ internal static class DistributionRecord
         TracedNumber armY = sheet.Given("r_y", group.ArmY(loadCase.At.Y.In(system)), Dimension.Length);
         (TracedNumber mxc, TracedNumber myc) = ElasticDistribution.BendingAtCentroid(sheet, n, mx, my, armX, armY);
         string momentX = "M_x_c", momentY = "M_y_c";
-        if (distribution.Lugs is { } lugs)
+        if (distribution.Lugs is not null)
         {
-            (mxc, myc) = Couple(sheet, data.Lugs!, lugs, mxc, myc, vx, vy);
-            (momentX, momentY) = ("M_x_sl", "M_y_sl");
+            sheet.Note("The lugs take the shear below the plate: its couple with their bearing bends the attachment. The lever arm reaches from the underside of the plate to the middle of the bearing.");
+            if (data.Lugs!.AlongY is { } alongY)
+            {
+                (mxc, momentX) = (ElasticDistribution.BendingByY(sheet, mxc, vy, LeverArm(sheet, alongY, "e_sl_y"), ShearLugs.CoupleClause), "M_x_sl");
+            }
+
+            if (data.Lugs.AlongX is { } alongX)
+            {
+                (myc, momentY) = (ElasticDistribution.BendingByX(sheet, myc, vx, LeverArm(sheet, alongX, "e_sl_x"), ShearLugs.CoupleClause), "M_y_sl");
+            }
         }
 
         TracedNumber mzc = distribution.Lugs is not null ? ElasticDistribution.TorsionAtCentre(sheet, vx, vy, mz, armX, armY) : Torsion(sheet, distribution.Shear, loadCase, vx, vy, mz, armX, armY, system);
@@ -64,16 +72,8 @@ internal static class DistributionRecord
         return recorder.ToSheet();
     }
 
-    /// <summary>The couple of the shear in the surface and the bearing below it, which goes to the fasteners.</summary>
-    private static (TracedNumber Mx, TracedNumber My) Couple(
-        Sheet<TracedNumber> sheet, ShearLugData lugs, LugSupport support, TracedNumber mx, TracedNumber my, TracedNumber vx, TracedNumber vy)
-    {
-        const string Origin = "from the surface, where the shear acts, down to the middle of the bearing of the lugs";
-        sheet.Note("The shear acts in the surface of the concrete and is taken by the lugs below it: their couple bends the attachment.");
-        TracedNumber armX = lugs.AlongX is null ? TracedNumber.Literal(0) : sheet.Given("e_sl_x", support.ArmX, Dimension.Length, $"{Origin}, shear along x");
-        TracedNumber armY = lugs.AlongY is null ? TracedNumber.Literal(0) : sheet.Given("e_sl_y", support.ArmY, Dimension.Length, $"{Origin}, shear along y");
-        return ElasticDistribution.BendingWithLugs(sheet, mx, my, vx, vy, armX, armY, ShearLugs.CoupleClause);
-    }
+    private static TracedNumber LeverArm(Sheet<TracedNumber> sheet, LugSet set, string id) =>
+        sheet.Step(id, ShearLugs.BearingArm(sheet, set.Deepest), Dimension.Length, ShearLugs.CoupleClause);
 
     private static void ShearBesideLugs(Sheet<TracedNumber> sheet, AnchorageData data, TracedNumber vx, TracedNumber vy)
     {

@@ -41,6 +41,11 @@ public sealed class PreparedAttachment
         {
             Earthquake.RequireComplete(design);
             _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
+            if (design.WoodSill is not null && _data.Lugs is not null)
+            {
+                throw new InputException("woodSill", "a wood sill on an attachment with shear lugs", "none, or no shear lugs: these hang below a steel plate");
+            }
+
             _openSill = design.WoodSill is { } sill && WoodSills.AreMet(_data, attachment.Fastener, sill) ? sill : null;
         }
 
@@ -191,7 +196,7 @@ public sealed class PreparedAttachment
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
-            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions, perFastener));
+            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions));
             AddForces(forces, perFastener, loadCase.Name);
             if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
             {
@@ -373,15 +378,44 @@ public sealed class PreparedAttachment
     }
 
     /// <summary>The load factor of a mode whose strength changes with the actions; null of others.</summary>
-    private Func<ModeResult, double?> LoadFactorOf(PreparedActions actions, double[] perFastener)
+    private Func<ModeResult, double?> LoadFactorOf(PreparedActions actions) =>
+        _data.Lugs is { } lugs ? mode => lugs.FollowsActions(mode.Kind, actions.N) ? LoadFactorOf(mode, actions) : null : _ => null;
+
+    /// <summary>The largest factor on the actions, to the last bit, at which a mode still holds: searched for, by halves, with the fast path.</summary>
+    private double LoadFactorOf(ModeResult mode, PreparedActions actions)
     {
-        if (_data.Lugs is not { } lugs)
+        if (mode.Status != ModeStatus.NotSatisfied && !(mode.Utilization > 0))
         {
-            return _ => null;
+            return double.PositiveInfinity;
         }
 
-        double[] tension = perFastener[.._data.Count];
-        return result => result.Kind == FailureModeKind.ShearLugBearing ? ShearLugModes.LoadFactor(_data, lugs, result.Number == 1, actions, tension) : null;
+        var results = new ModeResult[ModeCapacity];
+        double low = 0, high = 1;
+        while (Holds(high) && double.IsFinite(2 * high))
+        {
+            (low, high) = (high, 2 * high);
+        }
+
+        for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2)
+        {
+            (low, high) = Holds(middle) ? (middle, high) : (low, middle);
+        }
+
+        return low;
+
+        // A lug that is not checked, since another one takes all at smaller actions, holds.
+        bool Holds(double factor)
+        {
+            foreach (ModeResult other in results.AsSpan(0, Evaluate(actions.Scaled(factor), results)))
+            {
+                if (other.Kind == mode.Kind && other.Side == mode.Side && other.Number == mode.Number)
+                {
+                    return other.Status != ModeStatus.NotSatisfied;
+                }
+            }
+
+            return true;
+        }
     }
 
     private void AddForces(ImmutableArray<FastenerForces>.Builder forces, ReadOnlySpan<double> perFastener, string loadCase)

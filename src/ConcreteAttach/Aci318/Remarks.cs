@@ -44,7 +44,7 @@ internal static class Remarks
 
         if (data.Lugs is not null)
         {
-            assumptions.Add("Shear lugs take all of the shear, which acts in the surface of the concrete; a lever arm above it, such as that of grout, is a moment of the load case.");
+            assumptions.Add("Shear lugs take all of the shear, which reaches them at the underside of the plate: the lever arm from there to the middle of the bearing is counted, grout included; one above the plate is a moment of the load case.");
             assumptions.Add("What fills the pocket about a lug is at least as strong as the concrete; the strength of the lug and of its weld is not checked here.");
         }
 

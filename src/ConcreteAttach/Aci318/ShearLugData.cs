@@ -3,6 +3,7 @@ using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Distribution;
 using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Aci318;
 
@@ -60,7 +61,7 @@ internal sealed class LugBody
     /// <summary>h_ef,sl: how deep the effective bearing area reaches below the surface.</summary>
     public double EffectiveDepth { get; }
 
-    /// <summary>Depth of the resultant of the bearing below the surface.</summary>
+    /// <summary>Depth of the resultant of the bearing below the underside of the plate.</summary>
     public double Arm { get; }
 
     public string ThicknessId { get; }
@@ -103,7 +104,7 @@ internal sealed class LugSet
         IsAlongX = axis == ShearAxis.X;
         Lugs = [.. lugs.OrderBy(lug => lug.Along)];
         Area = ShearLugs.SumOfAreas(default(Sheet<PlainNumber>), this).Value;
-        Arm = lugs.Max(lug => lug.Arm);
+        Deepest = lugs.MaxBy(lug => lug.Arm)!;
         Across = lugs.Sum(lug => lug.Area * lug.Across) / lugs.Sum(lug => lug.Area);
         Strongest = lugs.MaxBy(lug => lug.Area)!;
         for (int i = 1; i < Lugs.Length; i++)
@@ -121,8 +122,8 @@ internal sealed class LugSet
 
     public LugBody Strongest { get; }
 
-    /// <summary>Depth of the bearing resultant: of the lug where it lies deepest.</summary>
-    public double Arm { get; }
+    /// <summary>The lug on which the bearing lies deepest, and so has the longest lever arm.</summary>
+    public LugBody Deepest { get; }
 
     /// <summary>Where the resultant of the bearing acts across the shear.</summary>
     public double Across { get; }
@@ -201,10 +202,20 @@ internal sealed class ShearLugData
     /// <exception cref="InputException">A lug outside of the concrete or the plate, one that does not reach into the concrete, two in one place, one where a fastener stands.</exception>
     public static ShearLugData? Of(Attachment attachment, AnchorageData data) => attachment.ShearLugs.IsEmpty ? null : new(attachment, data);
 
+    /// <summary>Whether the strength of a mode changes with the actions: bearing with the axial force, and what several lugs take with the shear on the concrete between them.</summary>
+    public bool FollowsActions(FailureModeKind kind, double axial) => kind switch
+    {
+        FailureModeKind.ShearLugBearing => axial != 0 || HasSeveral,
+        FailureModeKind.ShearLugBreakout or FailureModeKind.ShearLugParallel => HasSeveral,
+        _ => false,
+    };
+
+    private bool HasSeveral => AlongX is { Lugs.Length: > 1 } || AlongY is { Lugs.Length: > 1 };
+
     /// <summary>How lugs and fasteners share the shear.</summary>
     public LugSupport Support(AnchorageData data)
     {
-        return new(AlongX?.Arm ?? 0, AlongY?.Arm ?? 0, Share(AlongX), Share(AlongY));
+        return new(AlongX?.Deepest.Arm ?? 0, AlongY?.Deepest.Arm ?? 0, Share(AlongX), Share(AlongY));
 
         double Share(LugSet? set) => TakeShare && set is not null ? ShearLugs.ShareOfFastener(default(Sheet<PlainNumber>), data, set).Value : 0;
     }

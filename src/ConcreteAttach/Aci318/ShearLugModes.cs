@@ -117,40 +117,6 @@ internal static class ShearLugModes
         Detailing.WriteRule(stiffeners, sheet.When(given >= 0.5 * hsl), "The stiffeners are shorter than half the embedment of the lug.", default, writer);
     }
 
-    /// <summary>The factor on the actions up to which the bearing of the lugs holds; infinite without shear. The strength falls or grows with the axial force, so that it is searched for.</summary>
-    public static double LoadFactor(AnchorageData data, ShearLugData lugs, bool isAlongX, in PreparedActions actions, ReadOnlySpan<double> tension)
-    {
-        double axial = actions.N;
-        double shear = Clean(isAlongX ? actions.Vx : actions.Vy, TensionModes.LeastShare * Math.Max(Math.Abs(actions.Vx), Math.Abs(actions.Vy)));
-        int tensioned = CountInTension(tension);
-        double alpha = actions.WeightedLoadFactor > 0 ? actions.WeightedLoadFactor : 1;
-        if ((isAlongX ? lugs.AlongX : lugs.AlongY) is not { } set || shear == 0 || (axial > 0 && double.IsNaN(data.TensileArea)))
-        {
-            return double.PositiveInfinity;
-        }
-
-        // Doubling stays finite: the strength is at most twice that without an axial force.
-        double low = 0, high = 1;
-        while (Holds(high))
-        {
-            (low, high) = (high, 2 * high);
-        }
-
-        for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2)
-        {
-            (low, high) = Holds(middle) ? (middle, high) : (low, middle);
-        }
-
-        return low;
-
-        bool Holds(double factor)
-        {
-            var silent = default(Sheet<PlainNumber>);
-            double strength = ShearLugs.BearingStrength(silent, data, lugs, set, factor * axial, tensioned, factor * shear).Value;
-            return factor * Math.Abs(shear) <= StrengthReduction.ShearLug(silent).Value * strength / alpha;
-        }
-    }
-
     private static double Clean(double shear, double least) => Math.Abs(shear) > least ? shear : 0;
 
     private static int CountInTension(ReadOnlySpan<double> tension)
@@ -223,8 +189,8 @@ internal static class ShearLugModes
             TowardEdge(data, set, low, -shear, allCount, writer);
         }
 
-        AlongEdge(data, set, left, Math.Abs(shear), writer);
-        AlongEdge(data, set, right, Math.Abs(shear), writer);
+        AlongEdge(data, set, left, Math.Abs(shear), allCount, writer);
+        AlongEdge(data, set, right, Math.Abs(shear), allCount, writer);
     }
 
     /// <summary>
@@ -292,8 +258,11 @@ internal static class ShearLugModes
         return new(side, distance, lug.Width, lug.Across - (lug.Width / 2) - low, high - lug.Across - (lug.Width / 2), lug.EffectiveDepth, lug.Area);
     }
 
-    /// <summary>Breakout along an edge: lugs whose areas meet, at gaps below 3 c_a1, act together from the one nearest to the edge; others apart, with their part of the shear by area.</summary>
-    private static void AlongEdge<T>(AnchorageData data, LugSet set, ConcreteSide side, double shear, in ModeWriter<T> writer)
+    /// <summary>
+    /// Breakout along an edge: lugs whose areas meet, at gaps below 3 c_a1, act together from the one nearest to the edge; others apart, with their part of the shear by area. Where the lugs do not
+    /// count together each takes all.
+    /// </summary>
+    private static void AlongEdge<T>(AnchorageData data, LugSet set, ConcreteSide side, double shear, bool allCount, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {
         double place = side.PlaceIn(data.Concrete);
@@ -312,7 +281,7 @@ internal static class ShearLugModes
         for (int start = 0; start < set.Lugs.Length;)
         {
             int end = start + 1;
-            while (end < set.Lugs.Length && Limit.IsBelow(set.ClearGap(end), 3 * nearest))
+            while (allCount && end < set.Lugs.Length && Limit.IsBelow(set.ClearGap(end), 3 * nearest))
             {
                 end++;
             }
@@ -325,7 +294,7 @@ internal static class ShearLugModes
             if (nominal.Value > 0)
             {
                 T phi = StrengthReduction.ShearLug(sheet);
-                bool isWhole = end - start == set.Lugs.Length;
+                bool isWhole = !allCount || end - start == set.Lugs.Length;
                 T demand = sheet.Given(isWhole ? Along.DemandId : "V_ua", shear, Dimension.Force, "shear along the edge");
                 if (!isWhole)
                 {
@@ -387,8 +356,7 @@ internal static class ShearLugModes
         Sheet<T> sheet = writer.NewSheet();
         T hef = sheet.Given("h_ef", data.Embedment, Dimension.Length);
         T hsl = sheet.Given("h_sl", Math.Max(Deepest(lugs.AlongX), Deepest(lugs.AlongY)), Dimension.Length, "below the surface of the concrete, deepest lug");
-        T ratio = sheet.Factor("r_h", hef / hsl, "17.11.1.1");
-        Detailing.WriteRule(mode, sheet.When(ratio >= T.Literal(LeastRatio)), "h_ef is less than 2.5 h_sl.", default, writer);
+        Detailing.WriteRule(mode, sheet.When(hef >= LeastRatio * hsl), "h_ef is less than 2.5 h_sl.", default, writer);
 
         static double Deepest(LugSet? set)
         {

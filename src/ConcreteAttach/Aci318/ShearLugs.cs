@@ -20,18 +20,27 @@ internal static class ShearLugs
         where T : struct, IFormulaNumber<T>
     {
         (T hsl, T band) = Depths(sheet, lug);
-        T width = sheet.Given(lug.WidthId, lug.Width, Dimension.Length, "width of the lug");
+        T width = Width(sheet, lug);
         if (lug.StiffenedWidth == 0)
         {
             return sheet.Step(lug.AreaId, width * band, Dimension.Area, "17.11.2.1.1");
         }
 
-        T stiffened = sheet.Given(lug.StiffenedId, lug.StiffenedWidth, Dimension.Length, "width of the lug within 2 t_sl of stiffeners, from the drawing");
+        T stiffened = Stiffened(sheet, lug);
         return sheet.Step(lug.AreaId, (width * band) + (stiffened * (hsl - band)), Dimension.Area, "17.11.2.1.1(a) to (c)");
     }
 
-    /// <summary>Depth of the resultant of the bearing below the surface: the middle of A_ef,sl, on which the bearing is even.</summary>
+    /// <summary>
+    /// Lever arm of the couple: from the underside of the plate, where the lug takes the shear over, down to the middle of A_ef,sl, on which the bearing is even.
+    /// </summary>
     public static T BearingArm<T>(Sheet<T> sheet, LugBody lug)
+        where T : struct, IFormulaNumber<T>
+    {
+        T arm = DepthOfBearing(sheet, lug);
+        return lug.Grout > 0 ? Grout(sheet, lug) + arm : arm;
+    }
+
+    private static T DepthOfBearing<T>(Sheet<T> sheet, LugBody lug)
         where T : struct, IFormulaNumber<T>
     {
         (T hsl, T band) = Depths(sheet, lug);
@@ -40,10 +49,19 @@ internal static class ShearLugs
             return band / 2;
         }
 
-        T width = sheet.Given(lug.WidthId, lug.Width, Dimension.Length, "width of the lug");
-        T stiffened = sheet.Given(lug.StiffenedId, lug.StiffenedWidth, Dimension.Length, "width of the lug within 2 t_sl of stiffeners, from the drawing");
+        T width = Width(sheet, lug);
+        T stiffened = Stiffened(sheet, lug);
         return ((width * T.Power(band, 2, 1)) + (stiffened * (T.Power(hsl, 2, 1) - T.Power(band, 2, 1)))) / (2 * ((width * band) + (stiffened * (hsl - band))));
     }
+
+    private static T Grout<T>(Sheet<T> sheet, LugBody lug)
+        where T : struct, IFormulaNumber<T> => sheet.Given("t_g", lug.Grout, Dimension.Length, "grout between plate and concrete");
+
+    private static T Width<T>(Sheet<T> sheet, LugBody lug)
+        where T : struct, IFormulaNumber<T> => sheet.Given(lug.WidthId, lug.Width, Dimension.Length, "width of the lug");
+
+    private static T Stiffened<T>(Sheet<T> sheet, LugBody lug)
+        where T : struct, IFormulaNumber<T> => sheet.Given(lug.StiffenedId, lug.StiffenedWidth, Dimension.Length, "width of the lug within 2 t_sl of stiffeners, from the drawing");
 
     /// <summary>The areas of all lugs of a set, each recorded; the sum without a line of its own.</summary>
     public static T SumOfAreas<T>(Sheet<T> sheet, LugSet set)
@@ -102,7 +120,7 @@ internal static class ShearLugs
         if (lug.Grout > 0)
         {
             T depth = sheet.Given(lug.DepthId, lug.Depth, Dimension.Length, "below the underside of the plate");
-            hsl = sheet.Step(lug.EmbedmentId, depth - sheet.Given("t_g", lug.Grout, Dimension.Length, "grout between plate and concrete"), Dimension.Length, "below the surface of the concrete");
+            hsl = sheet.Step(lug.EmbedmentId, depth - Grout(sheet, lug), Dimension.Length, "below the surface of the concrete");
         }
         else
         {

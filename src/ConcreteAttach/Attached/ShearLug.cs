@@ -94,6 +94,6 @@ public sealed record ShearLug
 
     /// <summary>Axis, size and place.</summary>
     public override string ToString() =>
-        $"for shear along {(Takes == ShearAxis.X ? "x" : "y")}, {QuantityText.Format(Thickness)} thick, {QuantityText.Format(Width)} wide, {QuantityText.Format(Depth)} below the plate, middle at {At}"
+        $"for shear along {(Takes == ShearAxis.X ? "x" : "y")}, {QuantityText.Format(Thickness)} thick, {QuantityText.Format(Width)} wide, {QuantityText.Format(Depth)} below the plate, middle at {(At == default ? "the origin" : At)}"
         + (Stiffeners is { } stiffeners ? $", stiffeners: {stiffeners}" : "");
 }

@@ -78,7 +78,8 @@ public readonly struct PreparedActions
         if (distribution.Lugs is { } lugs)
         {
             leverArms = (Math.Abs(vx) * lugs.ArmX) + (Math.Abs(vy) * lugs.ArmY);
-            (mxc, myc) = ElasticDistribution.BendingWithLugs<PlainNumber>(silent, mxc, myc, new(vx), new(vy), new(lugs.ArmX), new(lugs.ArmY), "");
+            mxc = ElasticDistribution.BendingByY<PlainNumber>(silent, mxc, new(vy), new(lugs.ArmY), "");
+            myc = ElasticDistribution.BendingByX<PlainNumber>(silent, myc, new(vx), new(lugs.ArmX), "");
         }
 
         (double torsionArmX, double torsionArmY) = distribution.Lugs is null ? (shear.ArmX(atX), shear.ArmY(atY)) : (group.ArmX(atX), group.ArmY(atY));

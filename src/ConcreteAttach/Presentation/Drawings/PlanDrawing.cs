@@ -59,6 +59,7 @@ public static class PlanDrawing
             drawing.Polyline(Ink.Plate, scale.At(plate), isClosed: true);
         }
 
+        LugMarks.OnPlan(drawing, shown, scale);
         FastenerMarks.Draw(drawing, shown, scale, FastenerMarks.ShearArrows(drawing, shown, scale));
         if (cone?.Sheet?.Find("A_Nc") is not null)
         {
@@ -167,6 +168,11 @@ public static class PlanDrawing
         if (breakout is not null && breakout.Side.Number == 0)
         {
             yield return $"Dash-dotted: {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
+        }
+
+        if (!shown.Verification.Attachment.ShearLugs.IsEmpty)
+        {
+            yield return LugMarks.Note;
         }
 
         if (shown.Contact is { Zone.IsEmpty: false })
