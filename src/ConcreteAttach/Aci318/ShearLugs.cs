@@ -149,30 +149,24 @@ internal static class ShearLugs
     }
 
     /// <summary>
-    /// 17.11.2.4: the shear on the plane at the bottom of the lugs between one and the next. The load on it is what the lug behind brings: its part of the shear by its
-    /// area (a reading: the clause does not say which load).
+    /// 17.11.2.4: the shear on the plane at the bottom of the lugs between one and the next, of the smallest plane. The load on it is all of the shear: a reading to the safe side, as the clause as it is
+    /// known here does not say which part of it.
     /// </summary>
     private static bool StressHolds<T>(Sheet<T> sheet, LugSet set, T fc, double shear)
         where T : struct, IFormulaNumber<T>
     {
-        int worst = 1;
-        double highest = -1;
-        for (int i = 1; i < set.Lugs.Length; i++)
+        int smallest = 1;
+        for (int i = 2; i < set.Lugs.Length; i++)
         {
-            double perShear = Behind(set, i, shear).Area / (set.SharedWidth(i) * set.ClearGap(i));
-            (worst, highest) = perShear > highest ? (i, perShear) : (worst, highest);
+            smallest = set.SharedWidth(i) * set.ClearGap(i) < set.SharedWidth(smallest) * set.ClearGap(smallest) ? i : smallest;
         }
 
-        LugBody behind = Behind(set, worst, shear);
         T v = sheet.Given("V_ua_sl", Math.Abs(shear), Dimension.Force, "shear along the axis of the lugs");
-        T part = sheet.Given("w_A", behind.Area / set.Area, Dimension.None, "part of the lug behind, by area");
-        T width = sheet.Given("b_sl", set.SharedWidth(worst), Dimension.Length, "width that both lugs share");
-        T gap = sheet.Given("s_sl", set.ClearGap(worst), Dimension.Length, "concrete between the lugs");
-        T stress = sheet.Step("tau_sl", part * v / (width * gap), Dimension.Stress, "17.11.2.4");
+        T width = sheet.Given("b_sl", set.SharedWidth(smallest), Dimension.Length, "width that both lugs share");
+        T gap = sheet.Given("s_sl", set.ClearGap(smallest), Dimension.Length, "concrete between the lugs");
+        T stress = sheet.Step("tau_sl", v / (width * gap), Dimension.Stress, "17.11.2.4");
         return sheet.When(stress <= StressBetween * fc, "17.11.2.4");
     }
-
-    private static LugBody Behind(LugSet set, int index, double shear) => shear < 0 ? set.Lugs[index] : set.Lugs[index - 1];
 
     /// <summary>ψ_brg,sl by the axial force (17.11.2.2.1).</summary>
     private static T AxialFactor<T>(Sheet<T> sheet, AnchorageData data, ShearLugData lugs, T fc, double axial, int tensioned)
