@@ -1,4 +1,5 @@
 using ConcreteAttach.Presentation;
+using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Samples.Pages;
@@ -37,6 +38,10 @@ internal static class ModePages
         Sheet(fragments, "earthquake-tension", earthquake, "earthquake/tension");
         Sheet(fragments, "earthquake-breakout", earthquake, "tension/breakout");
         Sheet(fragments, "earthquake-stretch", earthquake, "detailing/earthquake/stretch");
+        var lug = (AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify();
+        Sheet(fragments, "lug-bearing", lug, "shear/lug/bearing");
+        Sheet(fragments, "lug-breakout", lug, "shear/lug/breakout/+x");
+        Sheet(fragments, "lug-parallel", lug, "shear/lug/parallel/+y");
         Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
         AttachmentVerification detailing = ModeExamples.Detailing();
         Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");

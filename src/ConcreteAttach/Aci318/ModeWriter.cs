@@ -185,6 +185,13 @@ internal sealed class ModeTrace(bool withSheets)
         Place = null;
     }
 
+    /// <summary>Adds remarks to the sheet of a mode that was kept; nothing where it has none.</summary>
+    public void Remark(int mode, IEnumerable<string> remarks)
+    {
+        Entry entry = _entries[mode];
+        _entries[mode] = entry with { Sheet = entry.Sheet?.With(remarks) };
+    }
+
     public void Notice(string text)
     {
         if (!Notices.Contains(text))

@@ -178,6 +178,7 @@ public sealed class PreparedAttachment
         var forces = ImmutableArray.CreateBuilder<FastenerForces>(cases.Length * _data.Count);
         var distribution = ImmutableArray.CreateBuilder<DistributionSheet>();
         var contacts = ImmutableArray.CreateBuilder<ContactState>();
+        var options = ImmutableArray.CreateBuilder<EarthquakeOption>();
         var notices = new List<string>();
         bool isSustainedDesign = Array.Exists(cases, IsSustained);
         var results = new ModeResult[ModeCapacity];
@@ -196,6 +197,11 @@ public sealed class PreparedAttachment
             int count = isShown(loadCase.Name)
                 ? Traced<TracedNumber>(actions, results, trace, perFastener)
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
+            if (isShown(loadCase.Name))
+            {
+                options.AddRange(OptionsOf(loadCase.Name, share, cases, results.AsSpan(0, count), trace));
+            }
+
             AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions));
             AddForces(forces, perFastener, loadCase.Name);
             if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
@@ -231,8 +237,27 @@ public sealed class PreparedAttachment
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
             Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
         {
+            EarthquakeOptions = options.ToImmutable(),
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
         };
+    }
+
+    /// <summary>What the options of 17.10 give in a load case, noted on the sheets of earthquake as well.</summary>
+    private EarthquakeOption[] OptionsOf(string loadCase, in EarthquakeShare share, LoadCase[] cases, ReadOnlySpan<ModeResult> results, ModeTrace trace)
+    {
+        EarthquakeOption[] options = share.IsPresent
+            ? [.. EarthquakeOptions.Of(_attachment, loadCase, share, other => new PreparedAttachment(other, _data.Edition, _data.Options).Verify(cases, _ => false))]
+            : [];
+        for (int i = 0; i < results.Length; i++)
+        {
+            if (results[i].Kind is FailureModeKind.EarthquakeTension or FailureModeKind.EarthquakeShear)
+            {
+                bool isTension = results[i].Kind == FailureModeKind.EarthquakeTension;
+                trace.Remark(i, options.Where(o => o.Tension is not null == isTension).Select(o => o.ToString()));
+            }
+        }
+
+        return options;
     }
 
     private int Traced<T>(in PreparedActions actions, Span<ModeResult> results, ModeTrace trace, Span<double> perFastener)

@@ -21,6 +21,9 @@ public sealed class CalculationSheet
     /// <summary>The lines in the order of the calculation.</summary>
     public ImmutableArray<SheetLine> Lines { get; }
 
+    /// <summary>The sheet with remarks at its end.</summary>
+    internal CalculationSheet With(IEnumerable<string> remarks) => new(System, [.. Lines, .. remarks.Select(r => new NoteLine(r))]);
+
     /// <summary>The value that a symbol has on this sheet.</summary>
     /// <param name="id">The symbol in ASCII, such as <c>N_b</c> or <c>psi_ed_N</c>.</param>
     /// <returns>The unrounded value in the printed unit; null where the sheet has no such line.</returns>

@@ -45,6 +45,12 @@ internal static class ReportContent
 
         blocks.Add(Results(verification, options, calculated));
         AddReasons(blocks, verification);
+        if (attachment is { EarthquakeOptions.IsEmpty: false })
+        {
+            blocks.Add(new HeadingBlock(3, "Options under earthquake"));
+            blocks.Add(OptionsUnderEarthquake(attachment.EarthquakeOptions));
+        }
+
         blocks.Add(new HeadingBlock(2, "Inputs"));
         if (attachment is not null)
         {
@@ -194,6 +200,17 @@ internal static class ReportContent
             [.. verification.Modes.Select(m => Array.IndexOf(calculated, m) is >= 0 and var index ? Name(index) : null)],
             Group: 1);
     }
+
+    /// <summary>What the options of design for earthquake give, the one that was taken marked.</summary>
+    private static TableBlock OptionsUnderEarthquake(ImmutableArray<EarthquakeOption> options) => new(
+        "Options under earthquake",
+        [new("load case"), new("of"), new("option"), new("mode"), new("utilization", true), new("verdict")],
+        [.. options.Select(o => new[]
+        {
+            o.LoadCase, o.Tension is null ? "shear, 17.10.6.3" : "tension, 17.10.5.3", o.IsTaken ? $"{o.Title}, taken" : o.Title, o.Governing ?? "",
+            o.Utilization is { } value ? NumberText.Utilization(value, !Limit.IsBelow(1, value)) : "", StatusText.Of(o.Verdict),
+        })],
+        Group: 0);
 
     /// <summary>The date of the report.</summary>
     public static string DateText(DateOnly date) => $"Date: {date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.";

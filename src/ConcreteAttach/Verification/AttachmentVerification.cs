@@ -46,6 +46,9 @@ public sealed class AttachmentVerification : VerificationResult
     /// <summary>How the plate bears on the concrete in each load case; empty without a plate in contact.</summary>
     public ImmutableArray<ContactState> Contacts { get; }
 
+    /// <summary>What each option of ACI 318-19 17.10.5.3 and 17.10.6.3 gives, for the load cases whose sheets were asked for and whose earthquake part counts.</summary>
+    public ImmutableArray<EarthquakeOption> EarthquakeOptions { get; internal init; } = [];
+
     /// <summary>Inputs beside those of the attachment, as a report prints them.</summary>
     internal ImmutableArray<string> FurtherInputs { get; init; } = [];
 

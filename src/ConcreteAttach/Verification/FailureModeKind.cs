@@ -303,4 +303,7 @@ internal static class FailureModeIds
 
     /// <summary>True for the rules of detailing, which do not depend on the load.</summary>
     public static bool IsDetailing(FailureModeKind kind) => kind >= FailureModeKind.Spacing;
+
+    /// <summary>Whether it is a rule of 17.10 that the option for tension brings, or that holds for all.</summary>
+    public static bool IsEarthquakeRule(FailureModeKind kind) => kind is >= FailureModeKind.EarthquakeHinge and <= FailureModeKind.EarthquakeThreads;
 }

@@ -25,6 +25,8 @@ public sealed partial class PublicApiTests
         ["BreakoutCoefficient.Cracked"] = "in the units of BreakoutCoefficient.System",
         ["BreakoutCoefficient.Uncracked"] = "in the units of BreakoutCoefficient.System",
         ["CalculationSheet.Find"] = "in the unit of the line, which stands beside it",
+        ["EarthquakeOption..ctor(Utilization)"] = "a ratio",
+        ["EarthquakeOption.Utilization"] = "a ratio",
         ["FailureMode.Factor"] = "a factor",
         ["FailureMode.Utilization"] = "a ratio",
         ["FastenerLayout.Circle(firstAngleDegrees)"] = "an angle, with its unit in the name",

@@ -1,6 +1,7 @@
 using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
 using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
 using ConcreteAttach.Distribution;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
@@ -158,6 +159,53 @@ public sealed class EarthquakeProperties
                 prepared.Evaluate(actions, results);
             }
         }));
+    }
+
+    /// <summary>Tension alone, all of it the earthquake's: each option gives what a design by it gives, and overstrength as many times the use as the option that takes the forces as they are.</summary>
+    [Fact]
+    public void Options_are_told_as_a_design_by_them_would_come_out()
+    {
+        int open = 0, closed = 0;
+        foreach (AttachmentSample sample in CastIn(seed: 1708).Take(300))
+        {
+            LoadCase pull = Wholly(new LoadCase("pull") { N = Force.FromKilonewtons(20), At = Centre(sample.Attachment) });
+            Attachment designed = Designed(sample.Attachment, EarthquakeTensionOption.YieldingAttachment, overstrength: 2);
+            AttachmentVerification verification = sample.Method.Prepare(designed).Verify([pull], SheetScope.All);
+            EarthquakeOption[] options = [.. verification.EarthquakeOptions];
+            Assert.Equal(Enum.GetValues<EarthquakeTensionOption>(), options.Select(o => o.Tension!.Value));
+            Assert.Equal(EarthquakeTensionOption.YieldingAttachment, options.Single(o => o.IsTaken).Tension);
+            Assert.Equal([.. options.Select(o => o.ToString())], verification.Modes.Single(m => m.Kind == FailureModeKind.EarthquakeTension).Sheet!.Lines.OfType<NoteLine>().TakeLast(4).Select(n => n.Text));
+            foreach (EarthquakeOption option in options)
+            {
+                AttachmentVerification chosen = sample.Method.Prepare(designed with { Earthquake = designed.Earthquake! with { Tension = option.Tension } }).Verify([pull], SheetScope.None);
+                FailureMode[] modes = [.. chosen.Modes.Where(m => m.LoadCase is not null || m.Id.StartsWith("detailing/earthquake", StringComparison.Ordinal))];
+                bool fails = modes.Any(m => m.Status == ModeStatus.NotSatisfied), hasGap = modes.Any(m => m.Status == ModeStatus.NotCovered);
+                Assert.Equal(fails ? Verdict.DoesNotHold : hasGap ? Verdict.NotCovered : Verdict.Holds, option.Verdict);
+                open += option.Verdict == Verdict.Holds ? 1 : 0;
+                closed += option.Verdict == Verdict.DoesNotHold ? 1 : 0;
+            }
+
+            if (options[2].Utilization is { } once && options[3].Utilization is { } twice)
+            {
+                Assert.Equal(2 * once, twice, 1e-9 * twice);
+            }
+        }
+
+        Assert.True(open > 100 && closed > 100, $"{open} open, {closed} closed");
+    }
+
+    [Fact]
+    public void Options_are_told_only_where_there_is_a_choice()
+    {
+        AttachmentSample sample = CastIn(seed: 1709).First();
+        var pull = new LoadCase("pull") { N = Force.FromKilonewtons(10), At = Centre(sample.Attachment) };
+        Attachment designed = sample.Attachment with { Earthquake = new EarthquakeDesign(SeismicDesignCategory.D) { Tension = EarthquakeTensionOption.DuctileSteel } };
+        PreparedAttachment prepared = sample.Method.Prepare(designed);
+        Assert.Empty(prepared.Verify(pull).EarthquakeOptions);
+        Assert.Empty(prepared.Verify(pull with { Earthquake = new EarthquakeActions { N = Force.FromKilonewtons(2) } }).EarthquakeOptions);
+        Assert.Empty(prepared.Verify([Wholly(pull)], SheetScope.None).EarthquakeOptions);
+        EarthquakeOption unknown = prepared.Verify(Wholly(pull)).EarthquakeOptions.Single(o => o.Tension == EarthquakeTensionOption.Overstrength);
+        Assert.Equal((Verdict.NotCovered, "Ω_0 is not given."), (unknown.Verdict, unknown.Reason));
     }
 
     [Fact]

@@ -102,6 +102,7 @@ internal sealed class ResultWriter : IDisposable
         if (verification is AttachmentVerification attachment)
         {
             WriteContacts(attachment);
+            WriteEarthquakeOptions(attachment);
         }
 
         WriteTexts("assumptions", verification.Assumptions);
@@ -252,6 +253,45 @@ internal sealed class ResultWriter : IDisposable
             EndLine();
             _json.WriteString("lengthUnit", Unit.Printed(Dimension.Length, system)!.Text);
             _json.WriteEndObject();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    /// <summary>What the options of design for earthquake give; nothing where no load case has a choice of them.</summary>
+    private void WriteEarthquakeOptions(AttachmentVerification verification)
+    {
+        if (verification.EarthquakeOptions.IsEmpty)
+        {
+            return;
+        }
+
+        _json.WriteStartArray("earthquakeOptions");
+        foreach (EarthquakeOption option in verification.EarthquakeOptions)
+        {
+            _line.WriteStartObject();
+            _line.WriteString("case", option.LoadCase);
+            _line.WriteString("of", option.Tension is null ? "shear" : "tension");
+            _line.WriteString("option", option.Title);
+            _line.WriteBoolean("taken", option.IsTaken);
+            _line.WriteString("verdict", StatusText.Of(option.Verdict));
+            if (option.Governing is { } governing)
+            {
+                _line.WriteString("mode", governing);
+            }
+
+            if (option.Utilization is { } utilization && double.IsFinite(utilization))
+            {
+                _line.WriteNumber("utilization", Plain(utilization));
+            }
+
+            if (option.Reason is { } reason)
+            {
+                _line.WriteString("reason", reason);
+            }
+
+            _line.WriteEndObject();
+            EndItem();
         }
 
         _json.WriteEndArray();
