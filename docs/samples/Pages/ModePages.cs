@@ -38,7 +38,7 @@ internal static class ModePages
         Sheet(fragments, "earthquake-tension", earthquake, "earthquake/tension");
         Sheet(fragments, "earthquake-breakout", earthquake, "tension/breakout");
         Sheet(fragments, "earthquake-stretch", earthquake, "detailing/earthquake/stretch");
-        var lug = (AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify();
+        var lug = (AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify(SheetScope.Governing);
         Sheet(fragments, "lug-bearing", lug, "shear/lug/bearing");
         Sheet(fragments, "lug-breakout", lug, "shear/lug/breakout/+x");
         Sheet(fragments, "lug-parallel", lug, "shear/lug/parallel/+y");

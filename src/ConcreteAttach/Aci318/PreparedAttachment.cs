@@ -406,7 +406,10 @@ public sealed class PreparedAttachment
     private Func<ModeResult, double?> LoadFactorOf(PreparedActions actions) =>
         _data.Lugs is { } lugs ? mode => lugs.FollowsActions(mode.Kind, actions.N) ? LoadFactorOf(mode, actions) : null : _ => null;
 
-    /// <summary>The largest factor on the actions, to the last bit, at which a mode still holds: searched for, by halves, with the fast path.</summary>
+    /// <summary>
+    /// The largest factor on the actions, to the last bit, at which a mode and its like at the same edge still hold: searched for, by halves, with the fast path. Its like, for larger actions bring modes that
+    /// are not there yet: lugs that no longer count together are checked apart.
+    /// </summary>
     private double LoadFactorOf(ModeResult mode, PreparedActions actions)
     {
         if (mode.Status != ModeStatus.NotSatisfied && !(mode.Utilization > 0))
@@ -428,14 +431,13 @@ public sealed class PreparedAttachment
 
         return low;
 
-        // A lug that is not checked, since another one takes all at smaller actions, holds.
         bool Holds(double factor)
         {
             foreach (ModeResult other in results.AsSpan(0, Evaluate(actions.Scaled(factor), results)))
             {
-                if (other.Kind == mode.Kind && other.Side == mode.Side && other.Number == mode.Number)
+                if (other.Kind == mode.Kind && other.Side == mode.Side && other.Status == ModeStatus.NotSatisfied)
                 {
-                    return other.Status != ModeStatus.NotSatisfied;
+                    return false;
                 }
             }
 
