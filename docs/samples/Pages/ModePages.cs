@@ -1,4 +1,5 @@
 using ConcreteAttach.Presentation;
+using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Samples.Pages;
@@ -42,6 +43,10 @@ internal static class ModePages
         Sheet(fragments, "reinforcement-shear", mast, "shear/reinforcement/+x");
         Sheet(fragments, "reinforcement-tension-detailing", mast, "detailing/reinforcement/tension");
         Sheet(fragments, "reinforcement-shear-detailing", mast, "detailing/reinforcement/shear/+x");
+        var lug = (AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify(SheetScope.Governing);
+        Sheet(fragments, "lug-bearing", lug, "shear/lug/bearing");
+        Sheet(fragments, "lug-breakout", lug, "shear/lug/breakout/+x");
+        Sheet(fragments, "lug-parallel", lug, "shear/lug/parallel/+y");
         Sheet(fragments, "interaction", ModeExamples.Interaction(), "interaction");
         AttachmentVerification detailing = ModeExamples.Detailing();
         Sheet(fragments, "detailing-spacing", detailing, "detailing/spacing");

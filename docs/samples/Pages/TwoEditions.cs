@@ -31,6 +31,7 @@ internal static class TwoEditions
         ("ShearBreakoutWelded", "the same, studs welded to a plate", "17.7.2.2.2", "", "", Coefficient(2)),
         ("ShearBreakoutLimit", "coefficient of the upper limit of $V_b$", "17.7.2.2.1b", "", "", Coefficient(1.5)),
         ("PryoutFrom", "$h_{ef}$ from which $k_{cp}$ is 2", "17.7.3.1", "in", "mm", MillimetrePerInch),
+        ("VentHole", "least hole beside a shear lug", "17.11.1.2", "in", "mm", MillimetrePerInch),
         ("WeldedPlateThickness", "least plate of welded studs", "17.7.2.2.2", "in", "mm", MillimetrePerInch),
         ("WeldedStudSpacing", "least spacing of welded studs", "17.7.2.2.2", "in", "mm", MillimetrePerInch),
         ("LargestStrengthCastIn", "largest $f'_c$ in the formulas, cast-in", "17.3.1", "psi", "MPa", MegapascalPerPsi),

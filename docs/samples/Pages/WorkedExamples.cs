@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ConcreteAttach.Presentation;
+using ConcreteAttach.Presentation.Json;
 using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Samples.Pages;
@@ -21,6 +22,9 @@ internal static class WorkedExamples
         fragments.Write("boathouse-distribution", boathouse.Distribution);
         Example(fragments, "stem-wall", StemWallRetrofit.Verify());
         Example(fragments, "ledger", LedgerScrews.Verify());
+        var lug = new ReportSections((AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify(SheetScope.Governing));
+        fragments.Write("shear-lug-answer", lug.Answer);
+        fragments.Write("shear-lug-distribution", lug.Distribution);
         fragments.Write("ledger-cracked-answer", new ReportSections(LedgerScrews.VerifyCracked()).Answer);
     }
 

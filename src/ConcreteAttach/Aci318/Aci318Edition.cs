@@ -53,6 +53,7 @@ public sealed class Aci318Edition
         ShearBreakoutWelded = 8,
         ShearBreakoutLimit = 9,
         PryoutFrom = 2.5,
+        VentHole = 1,
         WeldedPlateThickness = 0.375,
         WeldedStudSpacing = 2.5,
         LargestStrengthCastIn = 10_000,
@@ -92,6 +93,7 @@ public sealed class Aci318Edition
         ShearBreakoutWelded = 0.66,
         ShearBreakoutLimit = 3.7,
         PryoutFrom = 65,
+        VentHole = 25,
         WeldedPlateThickness = 10,
         WeldedStudSpacing = 65,
         LargestStrengthCastIn = 70,
@@ -163,6 +165,9 @@ public sealed class Aci318Edition
 
     /// <summary>Embedment from which k_cp is 2 (17.7.3.1).</summary>
     internal double PryoutFrom { get; private init; }
+
+    /// <summary>Least hole beside a shear lug (17.11.1.2); from memory.</summary>
+    internal double VentHole { get; private init; }
 
     /// <summary>Least thickness of the plate of welded studs, beside d_a/2 (17.7.2.2.2).</summary>
     internal double WeldedPlateThickness { get; private init; }

@@ -84,7 +84,8 @@ internal sealed class AnchorageData
 
         RequireApart(X, Y, system);
         Plate = attachment.Plate is { } plate ? new PlateData(plate, X.Length, Embedment, system) : null;
-        Distribution = PlateData.Distribution(this, Plate);
+        Lugs = ShearLugData.Of(attachment, this);
+        Distribution = PlateData.Distribution(this, Plate, Lugs?.Support(this));
         All = [.. Enumerable.Range(0, X.Length)];
         _extent = Layouts.ExtentOf(X, Y);
         Edges = Outline is null ? ConcreteEdge.Of(_concrete, X, Y) : ConcreteEdge.Of(Outline);
@@ -236,6 +237,9 @@ internal sealed class AnchorageData
 
     /// <summary>The plate that joins the fasteners; null without one.</summary>
     public PlateData? Plate { get; }
+
+    /// <summary>Shear lugs below the plate; null without.</summary>
+    public ShearLugData? Lugs { get; }
 
     /// <summary>Whether the plate stands off the concrete without grout.</summary>
     public bool IsStandOff => Plate is { IsInContact: false };

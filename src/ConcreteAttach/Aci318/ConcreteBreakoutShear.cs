@@ -30,11 +30,11 @@ internal static class ConcreteBreakoutShear
         T fc = ConcreteStrength.Limited(sheet, data);
         T lambdaA = ConcreteStrength.LightweightConcrete(sheet, data);
         T ha = sheet.Given("h_a", data.Thickness, Dimension.Length);
-        T ca1 = EdgeDistance(sheet, part, ha);
+        T ca1 = EdgeDistance(sheet, part.EdgeDistance, Math.Max(part.LowSide, part.HighSide), part.Count > 1 ? part.LargestGap : double.NaN, ha);
 
         T avc = ProjectedArea(sheet, edge, part, ca1, ha);
         T avco = sheet.Step("A_Vco", 4.5 * T.Power(ca1, 2, 1), Dimension.Area, "17.7.2.1.3");
-        T psiEd = EdgeFactor(sheet, part, isParallel, ca1);
+        T psiEd = EdgeFactor(sheet, Math.Min(part.LowSide, part.HighSide), isParallel, ca1);
         T psiC = CrackingFactor(sheet, data);
         T psiH = ThicknessFactor(sheet, ca1, ha);
         T vb = BasicStrength(sheet, data, part, fc, lambdaA, ca1);
@@ -52,24 +52,28 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>c_a1, or c'_a1 in a narrow and thin member (17.7.2.1.2).</summary>
-    private static T EdgeDistance<T>(Sheet<T> sheet, in ShearPart part, T ha)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="edgeDistance">c_a1.</param>
+    /// <param name="largestSide">Distance to the farther side edge.</param>
+    /// <param name="largestGap">Largest spacing along the edge; NaN for one fastener or lug.</param>
+    /// <param name="ha">h_a.</param>
+    public static T EdgeDistance<T>(Sheet<T> sheet, double edgeDistance, double largestSide, double largestGap, T ha)
         where T : struct, IFormulaNumber<T>
     {
-        T ca1 = sheet.Given("c_a1", part.EdgeDistance, Dimension.Length);
-        double largestSide = Math.Max(part.LowSide, part.HighSide);
-        if (!Limit.IsBelow(largestSide, 1.5 * part.EdgeDistance) || !sheet.When(ha < 1.5 * ca1))
+        T ca1 = sheet.Given("c_a1", edgeDistance, Dimension.Length);
+        if (!Limit.IsBelow(largestSide, 1.5 * edgeDistance) || !sheet.When(ha < 1.5 * ca1))
         {
             return ca1;
         }
 
         sheet.Note("Both side edges and the thickness are less than 1.5 c_a1: 17.7.2.1.2 applies.");
         T ca2Max = sheet.Given("c_a2_max", largestSide, Dimension.Length);
-        if (part.Count == 1)
+        if (double.IsNaN(largestGap))
         {
             return sheet.Step("c_a1'", T.Max(ca2Max / 1.5, ha / 1.5), Dimension.Length, "17.7.2.1.2");
         }
 
-        T s = sheet.Given("s", part.LargestGap, Dimension.Length, "largest spacing along the edge");
+        T s = sheet.Given("s", largestGap, Dimension.Length, "largest spacing along the edge");
         return sheet.Step("c_a1'", T.Max(T.Max(ca2Max / 1.5, ha / 1.5), s / 3), Dimension.Length, "17.7.2.1.2");
     }
 
@@ -95,10 +99,13 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>ψ_ed,V (17.7.2.4.1); 1 for shear along the edge (17.7.2.1c).</summary>
-    private static T EdgeFactor<T>(Sheet<T> sheet, in ShearPart part, bool isParallel, T ca1)
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="nearest">Distance to the nearer side edge; infinite without one.</param>
+    /// <param name="isParallel">Whether the shear runs along the edge.</param>
+    /// <param name="ca1">c_a1.</param>
+    public static T EdgeFactor<T>(Sheet<T> sheet, double nearest, bool isParallel, T ca1)
         where T : struct, IFormulaNumber<T>
     {
-        double nearest = Math.Min(part.LowSide, part.HighSide);
         if (double.IsPositiveInfinity(nearest))
         {
             sheet.Note("No side edge within reach.");
@@ -117,7 +124,7 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>ψ_c,V (17.7.2.5.1).</summary>
-    private static T CrackingFactor<T>(Sheet<T> sheet, AnchorageData data)
+    public static T CrackingFactor<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>
     {
         if (!data.IsCracked)
@@ -134,7 +141,7 @@ internal static class ConcreteBreakoutShear
     }
 
     /// <summary>ψ_h,V (17.7.2.6.1).</summary>
-    private static T ThicknessFactor<T>(Sheet<T> sheet, T ca1, T ha)
+    public static T ThicknessFactor<T>(Sheet<T> sheet, T ca1, T ha)
         where T : struct, IFormulaNumber<T> =>
         sheet.When(ha < 1.5 * ca1)
             ? sheet.Factor("psi_h_V", T.Sqrt(1.5 * ca1 / ha), "17.7.2.6.1")
@@ -155,6 +162,10 @@ internal static class ConcreteBreakoutShear
         return T.Power(le / da, 0.2) * T.Sqrt(da);
     }
 
+    /// <summary>V_b that no diameter exceeds (17.7.2.2.1b); of a shear lug V_b itself (17.11.3).</summary>
+    public static T UpperLimit<T>(Aci318Edition edition, T fc, T lambdaA, T ca1)
+        where T : struct, IFormulaNumber<T> => edition.ShearBreakoutLimit * lambdaA * T.Sqrt(fc) * T.Power(ca1, 3, 2);
+
     /// <summary>V_b of one fastener in cracked concrete (17.7.2.2).</summary>
     private static T BasicStrength<T>(Sheet<T> sheet, AnchorageData data, in ShearPart part, T fc, T lambdaA, T ca1)
         where T : struct, IFormulaNumber<T>
@@ -167,7 +178,7 @@ internal static class ConcreteBreakoutShear
             coefficient * shank * lambdaA * T.Sqrt(fc) * T.Power(ca1, 3, 2),
             Dimension.Force,
             part.IsWeldedStud ? "17.7.2.2.2" : "17.7.2.2.1a");
-        T second = sheet.Step("V_b_b", edition.ShearBreakoutLimit * lambdaA * T.Sqrt(fc) * T.Power(ca1, 3, 2), Dimension.Force, "17.7.2.2.1b");
+        T second = sheet.Step("V_b_b", UpperLimit(edition, fc, lambdaA, ca1), Dimension.Force, "17.7.2.2.1b");
         return sheet.Step("V_b", T.Min(first, second), Dimension.Force, part.IsWeldedStud ? "17.7.2.2.2" : "17.7.2.2.1");
     }
 }

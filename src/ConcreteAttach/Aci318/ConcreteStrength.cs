@@ -36,6 +36,10 @@ internal static class ConcreteStrength
             : sheet.Factor("lambda_a", lambda, "17.2.4.1, normalweight");
     }
 
+    /// <summary>λ_a of the concrete at a shear lug: that of cast-in anchors, whatever the fasteners are (Table 17.2.4.1).</summary>
+    public static T LightweightAtLug<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T> => sheet.Factor("lambda_a", Lightweight(sheet, data), "Table 17.2.4.1, as cast-in");
+
     /// <summary>λ_a of bond failure: 0.6 λ in lightweight concrete (Table 17.2.4.1).</summary>
     public static T LightweightBond<T>(Sheet<T> sheet, AnchorageData data, string id)
         where T : struct, IFormulaNumber<T>

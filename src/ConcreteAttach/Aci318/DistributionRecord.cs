@@ -26,7 +26,22 @@ internal static class DistributionRecord
         TracedNumber armX = sheet.Given("r_x", group.ArmX(loadCase.At.X.In(system)), Dimension.Length, "from the centroid of the fasteners to where the forces act");
         TracedNumber armY = sheet.Given("r_y", group.ArmY(loadCase.At.Y.In(system)), Dimension.Length);
         (TracedNumber mxc, TracedNumber myc) = ElasticDistribution.BendingAtCentroid(sheet, n, mx, my, armX, armY);
-        TracedNumber mzc = Torsion(sheet, distribution.Shear, loadCase, vx, vy, mz, armX, armY, system);
+        string momentX = "M_x_c", momentY = "M_y_c";
+        if (distribution.Lugs is not null)
+        {
+            sheet.Note("The lugs take the shear below the plate: its couple with their bearing bends the attachment. The lever arm reaches from the underside of the plate to the middle of the bearing.");
+            if (data.Lugs!.AlongY is { } alongY)
+            {
+                (mxc, momentX) = (ElasticDistribution.BendingByY(sheet, mxc, vy, LeverArm(sheet, alongY, "e_sl_y"), ShearLugs.CoupleClause), "M_x_sl");
+            }
+
+            if (data.Lugs.AlongX is { } alongX)
+            {
+                (myc, momentY) = (ElasticDistribution.BendingByX(sheet, myc, vx, LeverArm(sheet, alongX, "e_sl_x"), ShearLugs.CoupleClause), "M_y_sl");
+            }
+        }
+
+        TracedNumber mzc = distribution.Lugs is not null ? ElasticDistribution.TorsionAtCentre(sheet, vx, vy, mz, armX, armY) : Torsion(sheet, distribution.Shear, loadCase, vx, vy, mz, armX, armY, system);
         PreparedActions actions = PreparedActions.Of(loadCase, distribution, system);
         double[] tensions = new double[data.Count];
         distribution.Tensions(actions, tensions);
@@ -38,15 +53,48 @@ internal static class DistributionRecord
 
         if (distribution.Plate is { } plate)
         {
-            TensionUnderPlate(sheet, data, PlateForces.Of(plate, group, actions), most);
+            TensionUnderPlate(sheet, data, PlateForces.Of(plate, group, actions), most, momentX, momentY);
         }
         else
         {
             ElasticTension(sheet, group, n / count, mxc, myc, most);
         }
 
-        Shear(sheet, distribution.Shear, vx, vy, mzc, most);
+        if (distribution.Lugs is not null)
+        {
+            ShearBesideLugs(sheet, data, vx, vy);
+        }
+        else
+        {
+            Shear(sheet, distribution.Shear, vx, vy, mzc, most);
+        }
+
         return recorder.ToSheet();
+    }
+
+    private static TracedNumber LeverArm(Sheet<TracedNumber> sheet, LugSet set, string id) =>
+        sheet.Step(id, ShearLugs.BearingArm(sheet, set.Deepest), Dimension.Length, ShearLugs.CoupleClause);
+
+    private static void ShearBesideLugs(Sheet<TracedNumber> sheet, AnchorageData data, TracedNumber vx, TracedNumber vy)
+    {
+        ShearLugData lugs = data.Lugs!;
+        if (!lugs.TakeShare)
+        {
+            sheet.Note("The shear lugs take the shear: none is left to the fasteners.");
+            return;
+        }
+
+        sheet.Note("The fasteners are welded to the plate: each takes its part of the shear, by bearing areas, for the interaction of 17.8.");
+        Share(lugs.AlongX, "V_ix", vx);
+        Share(lugs.AlongY, "V_iy", vy);
+
+        void Share(LugSet? set, string id, TracedNumber shear)
+        {
+            if (set is not null)
+            {
+                sheet.Step(id, ShearLugs.ShareOfFastener(sheet, data, set) * shear, Dimension.Force, "R17.11.1.1");
+            }
+        }
     }
 
     private static TracedNumber Torsion(
@@ -76,7 +124,7 @@ internal static class DistributionRecord
     }
 
     /// <summary>The plane is found by iteration; the sheet shows it, the force that it gives, and that both sides balance.</summary>
-    private static void TensionUnderPlate(Sheet<TracedNumber> sheet, AnchorageData data, in PlateForces forces, int most)
+    private static void TensionUnderPlate(Sheet<TracedNumber> sheet, AnchorageData data, in PlateForces forces, int most, string momentX, string momentY)
     {
         ElasticGroup group = data.Distribution.Elastic;
         TracedNumber kappa = data.Plate!.Stiffness(sheet, data);
@@ -96,16 +144,16 @@ internal static class DistributionRecord
                 TracedNumber xt = sheet.Given("x_T", pull.X, Dimension.Length, "where T acts");
                 TracedNumber yt = sheet.Given("y_T", pull.Y, Dimension.Length);
                 sheet.Step("N_eq", tension - compression, Dimension.Force, "balance with N");
-                sheet.Step("M_x_eq", (tension * yt) - (compression * yc), Dimension.Moment, "balance with M_x_c");
-                sheet.Step("M_y_eq", (compression * xc) - (tension * xt), Dimension.Moment, "balance with M_y_c");
+                sheet.Step("M_x_eq", (tension * yt) - (compression * yc), Dimension.Moment, $"balance with {momentX}");
+                sheet.Step("M_y_eq", (compression * xc) - (tension * xt), Dimension.Moment, $"balance with {momentY}");
                 sheet.Step("z", TracedNumber.Sqrt(TracedNumber.Power(xc - xt, 2, 1) + TracedNumber.Power(yc - yt, 2, 1)), Dimension.Length, "lever arm");
             }
             else
             {
                 sheet.Note("No fastener is in tension: the contact carries all.");
                 sheet.Step("N_eq", -1 * compression, Dimension.Force, "balance with N");
-                sheet.Step("M_x_eq", -1 * (compression * yc), Dimension.Moment, "balance with M_x_c");
-                sheet.Step("M_y_eq", compression * xc, Dimension.Moment, "balance with M_y_c");
+                sheet.Step("M_x_eq", -1 * (compression * yc), Dimension.Moment, $"balance with {momentX}");
+                sheet.Step("M_y_eq", compression * xc, Dimension.Moment, $"balance with {momentY}");
                 return;
             }
         }

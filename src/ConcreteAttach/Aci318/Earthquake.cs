@@ -4,6 +4,7 @@ using ConcreteAttach.Calculation;
 using ConcreteAttach.Distribution;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
+using UnitsNet;
 
 namespace ConcreteAttach.Aci318;
 
@@ -49,8 +50,17 @@ internal static class Earthquake
         distribution.Tensions(others, b);
         double tension = LargestPart(a, i => a[i], i => a[i] - Math.Max(b[i], 0));
 
-        distribution.Shears(all, a, b);
-        distribution.Shears(others, c, d);
+        if (distribution.Lugs is null)
+        {
+            distribution.Shears(all, a, b);
+            distribution.Shears(others, c, d);
+        }
+        else
+        {
+            // The lugs take the shear together.
+            (a, b, c, d) = ([all.Vx], [all.Vy], [others.Vx], [others.Vy]);
+        }
+
         double[] v = [.. a.Select((x, i) => Math.Sqrt((x * x) + (b[i] * b[i])))];
         double shear = LargestPart(v, i => v[i], i => Math.Sqrt(((a[i] - c[i]) * (a[i] - c[i])) + ((b[i] - d[i]) * (b[i] - d[i]))));
         return new EarthquakeShare(tension, shear, IsPresent: true);
@@ -63,13 +73,20 @@ internal static class Earthquake
     }
 
     /// <summary>The load case with its earthquake part Ω_0 times, in tension, in shear or in both, where an option asks for it and the part counts (17.10.5.3(d), 17.10.6.3(c)).</summary>
-    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share, WoodSill? openSill)
+    /// <remarks>With shear lugs the couple of the earthquake's shear and their bearing is a part of the tension.</remarks>
+    public static LoadCase Amplified(LoadCase loadCase, EarthquakeActions part, EarthquakeDesign design, in EarthquakeShare share, WoodSill? openSill, LugSupport? lugs, MeasurementSystem system)
     {
         double tension = design.Tension == EarthquakeTensionOption.Overstrength && Counts(share.Tension) ? design.Overstrength!.Value - 1 : 0;
         double shear = design.Shear == EarthquakeShearOption.Overstrength && Counts(share.Shear) ? design.Overstrength!.Value - 1 : 0;
         LoadCase amplified = tension > 0
             ? loadCase with { N = loadCase.N + (tension * part.N), Mx = loadCase.Mx + (tension * part.Mx), My = loadCase.My + (tension * part.My) }
             : loadCase;
+        if (tension > shear && lugs is not null)
+        {
+            double more = tension - shear;
+            amplified = amplified with { Mx = amplified.Mx - (more * Couple(part.Vy, lugs.ArmY)), My = amplified.My + (more * Couple(part.Vx, lugs.ArmX)) };
+        }
+
         if (shear <= 0)
         {
             return amplified;
@@ -78,6 +95,8 @@ internal static class Earthquake
         // Along a sill whose bolts meet the building code's conditions 17.10.6.3 is deemed satisfied: that part counts once.
         double x = openSill?.Direction == SillDirection.X ? 0 : shear, y = openSill?.Direction == SillDirection.Y ? 0 : shear;
         return amplified with { Vx = loadCase.Vx + (x * part.Vx), Vy = loadCase.Vy + (y * part.Vy), Mz = loadCase.Mz + (shear * part.Mz) };
+
+        Torque Couple(Force force, double arm) => force * PrintedUnits.Length(arm, system);
     }
 
     /// <summary>Writes which option stands behind the forces of a load case with an earthquake part, and whether it is open.</summary>

@@ -66,7 +66,7 @@ internal sealed class PlateData
 
     /// <summary>How forces reach the fasteners of an attachment, with its plate or without one.</summary>
     /// <exception cref="InputException">A fastener outside of the plate, or a stiffness that is not known.</exception>
-    public static FastenerDistribution Distribution(AnchorageData data, PlateData? plate)
+    public static FastenerDistribution Distribution(AnchorageData data, PlateData? plate, LugSupport? lugs)
     {
         var elastic = new ElasticGroup(data.X, data.Y);
         bool[] takesX = new bool[data.Count];
@@ -79,7 +79,7 @@ internal sealed class PlateData
 
         plate?.RequireAbout(data);
         var shear = new ShearGroup(data.X, data.Y, takesX, takesY);
-        return new(elastic, shear, plate is { IsInContact: true } ? plate.OnConcrete(data, elastic) : null, plate?.Plate.PryingAllowance ?? 0);
+        return new(elastic, shear, plate is { IsInContact: true } ? plate.OnConcrete(data, elastic) : null, plate?.Plate.PryingAllowance ?? 0) { Lugs = lugs };
     }
 
     private RigidPlate OnConcrete(AnchorageData data, ElasticGroup elastic)

@@ -41,11 +41,19 @@ public sealed class PreparedAttachment
         {
             Earthquake.RequireComplete(design);
             _underEarthquake = new AnchorageData(attachment, edition, options, isEarthquake: true);
+            if (design.WoodSill is not null && _data.Lugs is not null)
+            {
+                throw new InputException("woodSill", "a wood sill on an attachment with shear lugs", "none, or no shear lugs: these hang below a steel plate");
+            }
+
             _openSill = design.WoodSill is { } sill && WoodSills.AreMet(_data, attachment.Fastener, sill) ? sill : null;
         }
 
         int edges = _data.Edges.Length;
-        ModeCapacity = Math.Max(TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount, Detailing.MostModes + ReinforcementDetailing.MostModes(edges) + EarthquakeDetailing.MostModes);
+        int ofLugs = _data.Lugs?.MostModes ?? 0;
+        ModeCapacity = Math.Max(
+            TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount + ofLugs,
+            Detailing.MostModes + ReinforcementDetailing.MostModes(edges) + EarthquakeDetailing.MostModes + ShearLugModes.DetailingCount);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -72,7 +80,7 @@ public sealed class PreparedAttachment
         }
 
         share = Earthquake.ShareOf(loadCase, part, _data.Distribution, _data.Edition.System, _data.Count) with { IsAlongSill = _openSill is { } sill && IsAlong(part, sill.Direction) };
-        return Earthquake.Amplified(loadCase, part, design, share, _openSill);
+        return Earthquake.Amplified(loadCase, part, design, share, _openSill, _data.Distribution.Lugs, _data.Edition.System);
     }
 
     private static bool IsAlong(EarthquakeActions part, SillDirection direction) => part.Mz.Value == 0 && (direction == SillDirection.X ? part.Vy : part.Vx).Value == 0;
@@ -194,7 +202,7 @@ public sealed class PreparedAttachment
                 options.AddRange(OptionsOf(loadCase.Name, share, cases, results.AsSpan(0, count), trace));
             }
 
-            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format);
+            AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions));
             AddForces(forces, perFastener, loadCase.Name);
             if (ContactRecord.Of(_data, loadCase.Name, actions) is { } contact)
             {
@@ -214,12 +222,17 @@ public sealed class PreparedAttachment
         var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
         Detailing.Write(_data, detailingWriter);
         ReinforcementDetailing.Write(_data, detailingWriter);
+        if (_data.Lugs is { } given)
+        {
+            ShearLugModes.WriteDetailing(_data, given, detailingWriter);
+        }
+
         if (_underEarthquake is not null && Array.Exists(cases, c => c.Earthquake is not null))
         {
             EarthquakeDetailing.Write(_data, _attachment.Fastener, _attachment.Earthquake!, detailingWriter);
         }
 
-        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null, cases[0].Format);
+        AddModes(modes, results.AsSpan(0, progress.Count), detailing, null, cases[0].Format, _ => null);
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
@@ -283,15 +296,23 @@ public sealed class PreparedAttachment
         bool isSheared = data.Edition.Is2025 && Largest(shearX, shearY) > 0;
         var state = new LoadState(actions.SustainedShare, actions.IsSustainedDesign, data.Edition.Is2025 ? data.Distribution.Couple(actions, memory.Rest[..count]) : default);
         HighestRatio tensionRatio = TensionModes.Write(data, tension, state, writer, memory.Rest);
-        HighestRatio shearRatio = _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear)
-            ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, memory.Rest)
+        HighestRatio shearRatio = data.Lugs is { } lugs ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, state, writer, memory.Rest)
+            : _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear) ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, memory.Rest)
             : ShearModes.Write(data, shearX, shearY, state, writer, memory.Rest);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
         }
 
-        Interaction.Write(data, tensionRatio, shearRatio, writer);
+        if (data.Lugs is { TakeShare: false })
+        {
+            ShearLugModes.WriteNoInteraction(writer);
+        }
+        else
+        {
+            Interaction.Write(data, tensionRatio, shearRatio, writer);
+        }
+
         if (data.Edition.Is2025)
         {
             Edition2025.WriteInteractionOfSteel(Largest(tension) > 0 && isSheared, writer);
@@ -364,7 +385,7 @@ public sealed class PreparedAttachment
     }
 
     /// <summary>A number follows the id only where there are several modes of one kind and edge.</summary>
-    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase, SafetyFormat format)
+    private static void AddModes(ImmutableArray<FailureMode>.Builder modes, ReadOnlySpan<ModeResult> results, ModeTrace trace, string? loadCase, SafetyFormat format, Func<ModeResult, double?> loadFactor)
     {
         for (int i = 0; i < results.Length; i++)
         {
@@ -378,7 +399,50 @@ public sealed class PreparedAttachment
             string path = FailureModeIds.Path(result.Kind, result.Side);
             string id = alike > 1 ? $"{path}/{QuantityText.Format(result.Number)}" : path;
             ModeTrace.Entry entry = trace.Entries[i];
-            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, format, entry.Sheet));
+            modes.Add(new FailureMode(result, id, entry.Place, loadCase, entry.Group, entry.Clause, entry.Reason, format, entry.Sheet, loadFactor(result)));
+        }
+    }
+
+    /// <summary>The load factor of a mode whose strength changes with the actions; null of others.</summary>
+    private Func<ModeResult, double?> LoadFactorOf(PreparedActions actions) =>
+        _data.Lugs is { } lugs ? mode => lugs.FollowsActions(mode.Kind, actions.N) ? LoadFactorOf(mode, actions) : null : _ => null;
+
+    /// <summary>
+    /// The largest factor on the actions, to the last bit, at which a mode and its like at the same edge still hold: searched for, by halves, with the fast path. Its like, for larger actions bring modes that
+    /// are not there yet: lugs that no longer count together are checked apart.
+    /// </summary>
+    private double LoadFactorOf(ModeResult mode, PreparedActions actions)
+    {
+        if (mode.Status != ModeStatus.NotSatisfied && !(mode.Utilization > 0))
+        {
+            return double.PositiveInfinity;
+        }
+
+        var results = new ModeResult[ModeCapacity];
+        double low = 0, high = 1;
+        while (Holds(high) && double.IsFinite(2 * high))
+        {
+            (low, high) = (high, 2 * high);
+        }
+
+        for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2)
+        {
+            (low, high) = Holds(middle) ? (middle, high) : (low, middle);
+        }
+
+        return low;
+
+        bool Holds(double factor)
+        {
+            foreach (ModeResult other in results.AsSpan(0, Evaluate(actions.Scaled(factor), results)))
+            {
+                if (other.Kind == mode.Kind && other.Side == mode.Side && other.Status == ModeStatus.NotSatisfied)
+                {
+                    return false;
+                }
+            }
+
+            return true;
         }
     }
 

@@ -43,6 +43,12 @@ internal static class Remarks
             assumptions.AddRange(OfPlate(plate));
         }
 
+        if (data.Lugs is not null)
+        {
+            assumptions.Add("Shear lugs take all of the shear, which reaches them at the underside of the plate: the lever arm from there to the middle of the bearing is counted, grout included; one above the plate is a moment of the load case.");
+            assumptions.Add("What fills the pocket about a lug is at least as strong as the concrete; the strength of the lug and of its weld is not checked here.");
+        }
+
         if (member.Cover is null)
         {
             assumptions.Add($"Cover {QuantityText.Format(ConcreteMember.DefaultCover)} (not given; Table 20.5.1.3.1, not exposed to weather; cast against earth it is 3 in).");
@@ -71,6 +77,11 @@ internal static class Remarks
     /// <summary>Notices that do not depend on the load.</summary>
     public static IEnumerable<string> Notices(AnchorageData data)
     {
+        if (data.Lugs is not null)
+        {
+            yield return $"Shear lugs: a plate that is installed level has a hole of at least {QuantityText.Format(data.Edition.VentHole, Dimension.Length, data.Edition.System)} along each long side of a lug, so that air escapes and the filling can be seen (17.11.1.2).";
+        }
+
         if (data.Outline is not null)
         {
             yield return "ACI 318 chapter 17 speaks of orthogonal edges; its clauses were extended to the outline: rays of the breakout cone end where they leave the concrete, "

@@ -86,6 +86,11 @@ internal static class StrengthReduction
         return sheet.Factor("phi", data.HasSupplementaryShear ? 0.75 : 0.70, "Table 17.5.3(b)");
     }
 
+    /// <summary>Bearing and breakout of shear lugs (17.11.1).</summary>
+    public static T ShearLug<T>(Sheet<T> sheet)
+        where T : struct, IFormulaNumber<T> =>
+        sheet.Factor("phi", 0.65, "17.11.1");
+
     /// <summary>Table 17.5.3(c): pryout.</summary>
     public static T Pryout<T>(Sheet<T> sheet)
         where T : struct, IFormulaNumber<T> =>

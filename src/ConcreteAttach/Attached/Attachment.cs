@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
@@ -21,6 +22,9 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
 
     /// <summary>The plate that joins the fasteners; null: forces reach them by elastic theory without contact.</summary>
     public BasePlate? Plate { get; init; }
+
+    /// <summary>Shear lugs below the plate; empty: the fasteners take the shear.</summary>
+    public ImmutableArray<ShearLug> ShearLugs { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>
     /// Whether other fasteners take the load where one fails, as ACI 318-25 has it (Table 21.2.1); false, the lower factors, by default. Earlier editions do not ask.

@@ -99,6 +99,10 @@ public sealed record BasePlate
     /// <summary>Depth of concrete that yields under the plate, of an elastic bed: it has to be given there.</summary>
     public Length? BedDepth { get; init => field = value is { } depth ? Require.Positive("bedDepth", depth) : null; }
 
+    /// <summary>Grout between the concrete and the underside of the plate, 0 by default: shear lugs do not bear on it.</summary>
+    /// <exception cref="InputException">Below 0, or not finite.</exception>
+    public Length GroutThickness { get; init => field = Require.NotNegative("groutThickness", value); }
+
     /// <summary>Prying as a share of the tension: each fastener is checked with (1 + this) times the tension from equilibrium. 0 by default.</summary>
     /// <exception cref="InputException">Below 0, or not finite.</exception>
     public double PryingAllowance
@@ -126,6 +130,11 @@ public sealed record BasePlate
         if (Thickness is { } thickness)
         {
             parts.Add($"thickness {QuantityText.Format(thickness)}");
+        }
+
+        if (GroutThickness.Value > 0)
+        {
+            parts.Add($"grout {QuantityText.Format(GroutThickness)}");
         }
 
         if (ModularRatio is { } ratio)

@@ -19,6 +19,14 @@ internal static class ElasticDistribution
             sheet.Step("M_x_c", mx + (n * armY), Dimension.Moment, Source),
             sheet.Step("M_y_c", my - (n * armX), Dimension.Moment, Source));
 
+    /// <summary>The moment about x with the couple of shear along y on the attached part and the bearing of shear lugs an arm below it.</summary>
+    public static T BendingByY<T>(Sheet<T> sheet, T mx, T vy, T arm, string source)
+        where T : struct, IFormulaNumber<T> => sheet.Step("M_x_sl", mx - (vy * arm), Dimension.Moment, source);
+
+    /// <summary>The moment about y with the couple of shear along x and the bearing.</summary>
+    public static T BendingByX<T>(Sheet<T> sheet, T my, T vx, T arm, string source)
+        where T : struct, IFormulaNumber<T> => sheet.Step("M_y_sl", my + (vx * arm), Dimension.Moment, source);
+
     /// <summary>Torsion about the shear centre, with standard holes the centroid: M + r × F, with F in the surface.</summary>
     public static T TorsionAtCentre<T>(Sheet<T> sheet, T vx, T vy, T mz, T armX, T armY)
         where T : struct, IFormulaNumber<T> =>

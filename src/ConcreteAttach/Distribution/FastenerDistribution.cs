@@ -17,6 +17,9 @@ internal sealed class FastenerDistribution(ElasticGroup elastic, ShearGroup shea
 
     public double Prying { get; } = prying;
 
+    /// <summary>Shear lugs that take the shear in place of the fasteners; null without.</summary>
+    public LugSupport? Lugs { get; init; }
+
     /// <summary>The axial force on each fastener, tension positive.</summary>
     public void Tensions(in PreparedActions actions, Span<double> tensions)
     {
@@ -68,5 +71,15 @@ internal sealed class FastenerDistribution(ElasticGroup elastic, ShearGroup shea
     }
 
     /// <summary>The shear on each fastener.</summary>
-    public void Shears(in PreparedActions actions, Span<double> shearX, Span<double> shearY) => Shear.Shears(actions, shearX, shearY);
+    public void Shears(in PreparedActions actions, Span<double> shearX, Span<double> shearY)
+    {
+        if (Lugs is null)
+        {
+            Shear.Shears(actions, shearX, shearY);
+            return;
+        }
+
+        shearX.Fill(Lugs.ShareX * actions.Vx);
+        shearY.Fill(Lugs.ShareY * actions.Vy);
+    }
 }

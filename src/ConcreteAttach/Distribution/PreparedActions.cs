@@ -74,14 +74,28 @@ public readonly struct PreparedActions
         double atY = loadCase.At.Y.In(system);
         var silent = default(Sheet<PlainNumber>);
         (PlainNumber mxc, PlainNumber myc) = ElasticDistribution.BendingAtCentroid<PlainNumber>(silent, new(n), new(mx), new(my), new(group.ArmX(atX)), new(group.ArmY(atY)));
-        PlainNumber mzc = ElasticDistribution.TorsionAtCentre<PlainNumber>(silent, new(vx), new(vy), new(mz), new(shear.ArmX(atX)), new(shear.ArmY(atY)));
+        double leverArms = 0;
+        if (distribution.Lugs is { } lugs)
+        {
+            leverArms = (Math.Abs(vx) * lugs.ArmX) + (Math.Abs(vy) * lugs.ArmY);
+            mxc = ElasticDistribution.BendingByY<PlainNumber>(silent, mxc, new(vy), new(lugs.ArmY), "");
+            myc = ElasticDistribution.BendingByX<PlainNumber>(silent, myc, new(vx), new(lugs.ArmX), "");
+        }
+
+        (double torsionArmX, double torsionArmY) = distribution.Lugs is null ? (shear.ArmX(atX), shear.ArmY(atY)) : (group.ArmX(atX), group.ArmY(atY));
+        PlainNumber mzc = ElasticDistribution.TorsionAtCentre<PlainNumber>(silent, new(vx), new(vy), new(mz), new(torsionArmX), new(torsionArmY));
         var actions = new PreparedActions(n, vx, vy, mxc.Value, myc.Value, mzc.Value);
 
         // Lever arms are differences of positions: their rounding is relative to the positions, not to the arm.
         double arm = Math.Abs(atX) + Math.Abs(atY) + Math.Abs(group.CentroidX) + Math.Abs(group.CentroidY) + group.Reach;
         if (distribution.Plate is null)
         {
-            group.RequireCarried(actions.Mx, actions.My, Math.Abs(mx) + Math.Abs(my) + (Math.Abs(n) * arm), system);
+            group.RequireCarried(actions.Mx, actions.My, Math.Abs(mx) + Math.Abs(my) + (Math.Abs(n) * arm) + leverArms, system);
+        }
+
+        if (distribution.Lugs is not null)
+        {
+            return actions;
         }
 
         shear.RequireCarried(vx, vy, actions.Mz, Math.Abs(mz) + ((Math.Abs(vx) + Math.Abs(vy)) * arm), system);

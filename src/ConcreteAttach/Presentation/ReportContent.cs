@@ -276,6 +276,8 @@ internal static class ReportContent
             inputs.Add($"Plate: {plate}.");
         }
 
+        inputs.AddRange(verification.Attachment.ShearLugs.Select(lug => $"Shear lug {lug}."));
+
         if (fastener is PostInstalledFastener product)
         {
             inputs.AddRange(OfProduct(product));

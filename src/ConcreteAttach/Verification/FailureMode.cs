@@ -11,8 +11,9 @@ namespace ConcreteAttach.Verification;
 public sealed class FailureMode
 {
     private readonly string? _place;
+    private readonly double? _loadFactor;
 
-    internal FailureMode(ModeResult result, string id, string? place, string? loadCase, ImmutableArray<int> group, string clause, string? reason, SafetyFormat format, CalculationSheet? sheet)
+    internal FailureMode(ModeResult result, string id, string? place, string? loadCase, ImmutableArray<int> group, string clause, string? reason, SafetyFormat format, CalculationSheet? sheet, double? loadFactor = null)
     {
         Result = result;
         Id = id;
@@ -23,6 +24,7 @@ public sealed class FailureMode
         Reason = reason;
         Format = format;
         Sheet = sheet;
+        _loadFactor = loadFactor;
     }
 
     /// <summary>Stable id, such as <c>tension/breakout</c>; a number follows where several groups or rows are checked.</summary>
@@ -81,8 +83,13 @@ public sealed class FailureMode
     /// <summary>The calculation, where it was asked for.</summary>
     public CalculationSheet? Sheet { get; }
 
+    /// <summary>
+    /// The factor on the actions at which the mode just holds; infinite without demand. 1 over the utilization, but where the strength changes with the actions (shear lugs and the axial force).
+    /// </summary>
+    internal double LoadFactor => _loadFactor ?? (Result.Utilization > 0 ? 1 / Result.Utilization : double.PositiveInfinity);
+
     /// <summary>The same without its calculation.</summary>
-    internal FailureMode WithoutSheet() => new(Result, Id, _place, LoadCase, Group, Clause, Reason, Format, null);
+    internal FailureMode WithoutSheet() => new(Result, Id, _place, LoadCase, Group, Clause, Reason, Format, null, _loadFactor);
 
     internal ModeResult Result { get; }
 }

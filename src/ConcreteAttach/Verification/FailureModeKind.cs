@@ -44,6 +44,24 @@ public enum FailureModeKind
     /// <summary>Shear: pryout of the most loaded fastener alone.</summary>
     PryoutOfFastener,
 
+    /// <summary>Shear: the concrete on which a shear lug bears.</summary>
+    ShearLugBearing,
+
+    /// <summary>Shear toward an edge: the concrete in front of a shear lug breaks out.</summary>
+    ShearLugBreakout,
+
+    /// <summary>Shear along an edge: the concrete between shear lugs and the edge breaks out.</summary>
+    ShearLugParallel,
+
+    /// <summary>Torsion on shear lugs.</summary>
+    ShearLugTorsion,
+
+    /// <summary>How deep the anchors in tension are set for the depth of a shear lug.</summary>
+    ShearLugDepth,
+
+    /// <summary>How deep the anchors in tension are set for their distance from a shear lug.</summary>
+    ShearLugDistance,
+
     /// <summary>Tension and shear together.</summary>
     Interaction,
 
@@ -88,6 +106,14 @@ public enum FailureModeKind
 
     /// <summary>Anchor reinforcement for shear toward an edge: where it lies, and its development.</summary>
     ReinforcementShearDetailing,
+    /// <summary>Shear lugs: the number of anchors.</summary>
+    ShearLugAnchors,
+
+    /// <summary>Shear lugs: the base plate that they are welded to.</summary>
+    ShearLugPlate,
+
+    /// <summary>Shear lugs: the length of their stiffeners.</summary>
+    ShearLugStiffeners,
 
     /// <summary>Minimum bond stress of a table: age of the concrete at installation.</summary>
     BondAge,
@@ -168,6 +194,12 @@ internal static class FailureModeIds
             FailureModeKind.ConcreteBreakoutParallel => "shear/parallel",
             FailureModeKind.Pryout => "shear/pryout",
             FailureModeKind.PryoutOfFastener => "shear/pryout/fastener",
+            FailureModeKind.ShearLugBearing => "shear/lug/bearing",
+            FailureModeKind.ShearLugBreakout => "shear/lug/breakout",
+            FailureModeKind.ShearLugParallel => "shear/lug/parallel",
+            FailureModeKind.ShearLugTorsion => "shear/lug/torsion",
+            FailureModeKind.ShearLugDepth => "shear/lug/depth",
+            FailureModeKind.ShearLugDistance => "shear/lug/distance",
             FailureModeKind.Interaction => "interaction",
             FailureModeKind.InteractionOfSteel => "interaction/steel",
             FailureModeKind.StandOffCompression => "compression/stand-off",
@@ -188,6 +220,9 @@ internal static class FailureModeIds
             FailureModeKind.Thickness => "detailing/thickness",
             FailureModeKind.ReinforcementTensionDetailing => "detailing/reinforcement/tension",
             FailureModeKind.ReinforcementShearDetailing => "detailing/reinforcement/shear",
+            FailureModeKind.ShearLugAnchors => "detailing/lug/anchors",
+            FailureModeKind.ShearLugPlate => "detailing/lug/plate",
+            FailureModeKind.ShearLugStiffeners => "detailing/lug/stiffeners",
             FailureModeKind.BondAge => "detailing/bond/age",
             FailureModeKind.BondTemperature => "detailing/bond/temperature",
             FailureModeKind.BondMoisture => "detailing/bond/moisture",
@@ -225,6 +260,12 @@ internal static class FailureModeIds
             FailureModeKind.ConcreteBreakoutParallel => $"Concrete breakout in shear along {edge}",
             FailureModeKind.Pryout => "Concrete pryout in shear",
             FailureModeKind.PryoutOfFastener => "Concrete pryout in shear of the most loaded fastener",
+            FailureModeKind.ShearLugBearing => "Bearing of the shear lug",
+            FailureModeKind.ShearLugBreakout => $"Concrete breakout of the shear lug toward {edge}",
+            FailureModeKind.ShearLugParallel => $"Concrete breakout of the shear lug along {edge}",
+            FailureModeKind.ShearLugTorsion => "Torsion on the shear lug",
+            FailureModeKind.ShearLugDepth => "Depth of the anchors below the shear lug",
+            FailureModeKind.ShearLugDistance => "Distance of the anchors from the shear lug",
             FailureModeKind.Interaction => "Tension and shear together",
             FailureModeKind.InteractionOfSteel => "Tension and shear together in the steel",
             FailureModeKind.StandOffCompression => "Compression of the fasteners at a stand-off",
@@ -245,6 +286,9 @@ internal static class FailureModeIds
             FailureModeKind.Thickness => "Thickness of the member",
             FailureModeKind.ReinforcementTensionDetailing => "Anchor reinforcement for tension: place and development",
             FailureModeKind.ReinforcementShearDetailing => $"Anchor reinforcement for shear toward {edge}: place and development",
+            FailureModeKind.ShearLugAnchors => "Shear lug: number of anchors",
+            FailureModeKind.ShearLugPlate => "Shear lug: base plate",
+            FailureModeKind.ShearLugStiffeners => "Shear lug: length of the stiffeners",
             FailureModeKind.BondAge => "Minimum bond stress: age of the concrete",
             FailureModeKind.BondTemperature => "Minimum bond stress: temperature",
             FailureModeKind.BondMoisture => "Minimum bond stress: moisture",
@@ -269,7 +313,14 @@ internal static class FailureModeIds
     public static bool IsConcreteTension(FailureModeKind kind) => kind is >= FailureModeKind.ConcreteBreakoutTension and <= FailureModeKind.Bond;
 
     /// <summary>True for the modes in shear.</summary>
-    public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;
+    public static bool IsShear(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.ShearLugTorsion;
+
+    /// <summary>True for the modes in shear of the fasteners: those that take part in the interaction with tension.</summary>
+    public static bool IsShearOfFasteners(FailureModeKind kind) => kind is >= FailureModeKind.SteelShear and <= FailureModeKind.PryoutOfFastener;
+
+    /// <summary>True for rules that decide without a utilization, so that no load factor mends them.</summary>
+    public static bool IsRule(FailureModeKind kind) =>
+        IsDetailing(kind) || kind is FailureModeKind.EarthquakeTension or FailureModeKind.ShearLugDepth or FailureModeKind.ShearLugDistance;
 
     /// <summary>True for the modes that take part in no interaction of ACI 318: sustained tension of a bond, and the wood's.</summary>
     public static bool StandsAlone(FailureModeKind kind) => kind is FailureModeKind.BondSustained or (>= FailureModeKind.WoodYield and <= FailureModeKind.WoodCombined);

@@ -97,10 +97,10 @@ internal static class LoadFactors
     /// <summary>Sum of tension and shear ratio that the interaction of ACI 318 permits (17.8.3).</summary>
     internal const double InteractionLimit = 1.2;
 
-    /// <summary>min(1 / largest ratio, 1.2 / (largest tension ratio + largest shear ratio)) over the load cases.</summary>
+    /// <summary>The least factor of a mode, and 1.2 / (largest tension ratio + largest shear ratio), over the load cases.</summary>
     public static double? Of(ImmutableArray<FailureMode> modes, Verdict verdict)
     {
-        if (modes.Any(m => m.Status == ModeStatus.NotCovered || ((FailureModeIds.IsDetailing(m.Kind) || m.Kind == FailureModeKind.EarthquakeTension) && m.Status == ModeStatus.NotSatisfied)))
+        if (modes.Any(m => m.Status == ModeStatus.NotCovered || (FailureModeIds.IsRule(m.Kind) && m.Status == ModeStatus.NotSatisfied)))
         {
             return null;
         }
@@ -108,10 +108,9 @@ internal static class LoadFactors
         double factor = double.PositiveInfinity;
         foreach (IGrouping<string?, FailureMode> loadCase in modes.GroupBy(m => m.LoadCase))
         {
+            factor = Math.Min(factor, loadCase.Where(m => m.Kind != FailureModeKind.Interaction).Select(m => m.LoadFactor).DefaultIfEmpty(double.PositiveInfinity).Min());
             double tension = Largest(loadCase, FailureModeIds.IsTension);
-            double shear = Largest(loadCase, FailureModeIds.IsShear);
-            double alone = Largest(loadCase, FailureModeIds.StandsAlone);
-            factor = Math.Min(factor, 1 / Math.Max(alone, Math.Max(tension, shear)));
+            double shear = Largest(loadCase, FailureModeIds.IsShearOfFasteners);
             if (tension > 0 && shear > 0)
             {
                 factor = Math.Min(factor, InteractionLimit / (tension + shear));

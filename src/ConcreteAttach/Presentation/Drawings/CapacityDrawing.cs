@@ -102,8 +102,7 @@ public static class CapacityDrawing
             return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : LoadFactors.Of([.. strengths], Verdict.Holds) ?? double.PositiveInfinity;
         }
 
-        double highest = strengths.Select(m => m.Utilization ?? 0).DefaultIfEmpty(0).Max();
-        return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : highest > 0 ? 1 / highest : double.PositiveInfinity;
+        return strengths.Any(m => m.Status == ModeStatus.NotCovered) ? double.NaN : strengths.Select(m => m.LoadFactor).DefaultIfEmpty(double.PositiveInfinity).Min();
     }
 
     /// <summary>Draws a curve as far as it lies in the frame; returns its right end.</summary>
@@ -158,7 +157,7 @@ public static class CapacityDrawing
     private static Attachment WithEmbedment(ShownCase shown, double embedment)
     {
         Attachment attachment = shown.Verification.Attachment;
-        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
+        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     private static Attachment WithEdge(ShownCase shown, ConcreteSide side, double farther)
@@ -173,7 +172,7 @@ public static class CapacityDrawing
                 : side == ConcreteSide.PlusY ? edges with { PlusY = moved }
                 : edges with { MinusY = moved },
         };
-        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
+        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     /// <summary>The edge that is nearest to a fastener, and how near; infinite without one, and in an outline, whose sides cannot be moved for themselves.</summary>

@@ -26,7 +26,7 @@ public static class InteractionDrawing
     {
         (string Name, double Tension, double Shear)[] points =
         [
-            .. verification.LoadCases.Select(l => (l.Name, Highest(verification, l.Name, FailureModeIds.IsTension), Highest(verification, l.Name, FailureModeIds.IsShear))),
+            .. verification.LoadCases.Select(l => (l.Name, Highest(verification, l.Name, FailureModeIds.IsTension), Highest(verification, l.Name, FailureModeIds.IsShearOfFasteners))),
         ];
         var drawing = new Drawing("Tension and shear together", Description(points));
         double most = Math.Clamp(1.15 * points.Max(p => Math.Max(p.Tension, p.Shear)), 1.2, LargestShown);

@@ -60,6 +60,7 @@ public static class PlanDrawing
         }
 
         ReinforcementMarks.Plan(drawing, shown, scale);
+        LugMarks.OnPlan(drawing, shown, scale);
         FastenerMarks.Draw(drawing, shown, scale, FastenerMarks.ShearArrows(drawing, shown, scale));
         if (cone?.Sheet?.Find("A_Nc") is not null)
         {
@@ -173,6 +174,11 @@ public static class PlanDrawing
         if (ReinforcementMarks.Note(shown) is { } bars)
         {
             yield return bars;
+        }
+
+        if (!shown.Verification.Attachment.ShearLugs.IsEmpty)
+        {
+            yield return LugMarks.Note;
         }
 
         if (shown.Contact is { Zone.IsEmpty: false })

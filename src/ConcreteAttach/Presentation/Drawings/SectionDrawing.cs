@@ -47,14 +47,16 @@ public static class SectionDrawing
         double coneLow = Math.Max(first - (1.5 * coneDepth), low), coneHigh = Math.Min(last + (1.5 * coneDepth), high);
 
         double bars = ReinforcementMarks.Deepest(shown);
-        bool isShortened = shown.Thickness > Math.Max(DeepestInFull * shown.Embedment, 1.3 * bars);
-        double bottom = isShortened ? Math.Max(ShortenedTo * shown.Embedment, 1.12 * bars) : shown.Thickness;
+        double deepest = Math.Max(shown.Embedment, LugMarks.Deepest(shown));
+        bool isShortened = shown.Thickness > Math.Max(DeepestInFull * deepest, 1.3 * bars);
+        double bottom = isShortened ? Math.Max(ShortenedTo * deepest, 1.12 * bars) : shown.Thickness;
         Rectangle window = Window(shown, isAlongX, places, low, high, coneLow, coneHigh, Math.Max(bottom, shown.Embedment));
         PlanScale scale = PlanScale.Fit(window, Width, Height);
         var drawing = new Drawing("Section", Description(shown, cone, isAlongX, coneDepth));
 
         Concrete(drawing, window, scale, low, high, bottom, isShortened);
         double plateTop = Plate(drawing, shown, scale, isAlongX);
+        LugMarks.OnSection(drawing, shown, scale, isAlongX, -Grout(shown, scale) - 1);
         foreach (int i in Enumerable.Range(0, places.Length).OrderBy(i => group.Contains(i)))
         {
             FastenerOf(drawing, shown, scale, places[i], group.Contains(i), plateTop);
@@ -136,10 +138,20 @@ public static class SectionDrawing
 
         double[] corners = [.. plate.Outline.Vertices.Select(v => scale.X((isAlongX ? v.X : v.Y).In(shown.System)))];
         double thickness = plate.Thickness is { } t ? Math.Clamp(t.In(shown.System) * scale.PixelsPerUnit, 4, 16) : 7;
-        drawing.Rectangle(Ink.Plate, new(corners.Min(), -thickness - 1, corners.Max(), -1));
-        drawing.KeepFree(new(corners.Min(), -thickness - 1, corners.Max(), -1));
-        return -thickness - 1;
+        double underside = -Grout(shown, scale) - 1, top = underside - thickness;
+        drawing.Rectangle(Ink.Plate, new(corners.Min(), top, corners.Max(), underside));
+        if (plate.GroutThickness.Value > 0)
+        {
+            drawing.Rectangle(Ink.Break, new(corners.Min(), underside, corners.Max(), -1));
+        }
+
+        drawing.KeepFree(new(corners.Min(), top, corners.Max(), -1));
+        return top;
     }
+
+    /// <summary>Height of the grout below the plate on the page; 0 without.</summary>
+    private static double Grout(ShownCase shown, PlanScale scale) =>
+        shown.Verification.Attachment.Plate is { GroutThickness: { Value: > 0 } grout } ? Math.Clamp(grout.In(shown.System) * scale.PixelsPerUnit, 4, 16) : 0;
 
     private static void FastenerOf(Drawing drawing, ShownCase shown, PlanScale scale, double place, bool isInGroup, double plateTop)
     {

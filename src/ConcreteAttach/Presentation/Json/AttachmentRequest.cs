@@ -68,6 +68,7 @@ public sealed record AttachmentRequest : VerificationRequest
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),
         "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" => LoadCasePath(FirstRefused(), parameter),
+        _ when parameter.StartsWith("shearLugs", StringComparison.Ordinal) => "/" + parameter.Replace('[', '/').Replace("]", "", StringComparison.Ordinal).Replace('.', '/'),
         _ => $"/fastener/{parameter}",
     };
 

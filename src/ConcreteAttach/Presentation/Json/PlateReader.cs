@@ -28,11 +28,12 @@ internal static class PlateReader
     /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
     public static BasePlate Plate(InputObject plate)
     {
-        plate.AllowOnly(["outline", "contact", "thickness", "yield", "profile", "modularRatio", "stretchLength", "bedDepth", "prying", "holes"]);
+        plate.AllowOnly(["outline", "contact", "thickness", "groutThickness", "yield", "profile", "modularRatio", "stretchLength", "bedDepth", "prying", "holes"]);
         SurfaceOutline outline = Outline(plate.Required("outline"), null);
         return plate.Value.Guard(() => new BasePlate(outline, plate.Required("contact").Choice(Contacts))
         {
             Thickness = plate.Optional("thickness")?.Length(),
+            GroutThickness = plate.Optional("groutThickness")?.Length() ?? default,
             Yield = plate.Optional("yield")?.Stress(),
             Profile = plate.Optional("profile") is { } profile ? Profile(profile) : null,
             ModularRatio = plate.Optional("modularRatio")?.Number("a number above 0, such as 8.04"),

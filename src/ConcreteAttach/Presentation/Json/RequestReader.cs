@@ -66,13 +66,14 @@ internal static class RequestReader
             return WoodReader.Request(root);
         }
 
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "redundantFasteners", "earthquake", "sill", "loadCases", "loads", "combinations", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "redundantFasteners", "earthquake", "sill", "loadCases", "loads", "combinations", "options"]);
         Aci318Edition edition = Edition(root);
         InputObject member = root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete");
         ConcreteMember concrete = Concrete(member);
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
+        ImmutableArray<ShearLug> lugs = root.Optional("shearLugs") is { } array ? ShearLugReader.Lugs(array) : [];
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
         SillPlate? sill = root.Optional("sill") is { } wood ? SillReader.Plate(wood) : null;
         (ImmutableArray<LoadCase> loadCases, ImmutableArray<SillLoadCase> sillLoadCases, ImmutableArray<DemandSheet> demand, ImmutableArray<string> notices) = Actions(root, edition, earthquake, sill is not null);
@@ -80,6 +81,7 @@ internal static class RequestReader
         var attachment = new Attachment(concrete, fastener, layout)
         {
             Plate = plate,
+            ShearLugs = lugs,
             Earthquake = earthquake,
             Reinforcement = member.Optional("anchorReinforcement") is { } bars ? AnchorReinforcementReader.Read(bars) : null,
             HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false,

@@ -15,6 +15,7 @@ public sealed class CommandLineTests
     [InlineData("stud-plate.json", 0)]
     [InlineData("hold-down-rod.json", 0)]
     [InlineData("pier-with-hairpins.json", 0)]
+    [InlineData("shear-lug-base.json", 0)]
     [InlineData("sill-bolts-in-wood.json", 0)]
     [InlineData("lag-screws-of-a-strap.json", 0)]
     [InlineData("sill-bolts-whole.json", 0)]
