@@ -64,6 +64,7 @@ internal static class ShearModes
     }
 
     /// <summary>Breakout and pryout; what shear along a <paramref name="waived"/> sill would be checked by does not apply.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)] // one place in Write, as it would stand there
     private static void Concrete<T>(
         AnchorageData data, in FastenerShears shears, in LoadState state, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>

@@ -383,7 +383,7 @@ internal readonly struct BreakoutCheck : IGroupCheck
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
         var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state.Couple);
+        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state);
         Remarks.OfSplitting(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
