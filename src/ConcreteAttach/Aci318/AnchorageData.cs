@@ -66,7 +66,9 @@ internal sealed class AnchorageData
         EditionTensionGap = Edition2025.TensionGap(edition, Product is not null, attachment.HasRedundantFasteners);
         BreakoutGap = breakoutGap ?? (edition.Is2025 ? Edition2025.Shear : null);
         BreakoutTensionGap = Product?.BreakoutTensionGap ?? breakoutGap ?? EditionTensionGap;
-        SteelGap = edition.Is2025 ? Edition2025.Steel : null;
+        string? steelGap = edition.Is2025 ? Edition2025.Steel : null;
+        SteelTensionGap = steelGap ?? (double.IsNaN(TensileArea) ? SteelTension.AreaUnknown : null);
+        PulloutGap = Pullout.NotCovered(this);
         TableValues = [.. new[] { tensile, shear, bearing }.OfType<string>()];
 
         X = [.. attachment.Layout.Positions.Select(p => p.X.In(system))];
@@ -84,6 +86,7 @@ internal sealed class AnchorageData
 
         RequireApart(X, Y, system);
         Plate = attachment.Plate is { } plate ? new PlateData(plate, X.Length, Embedment, system) : null;
+        SteelShearGap = steelGap ?? Product?.SteelShearGap ?? (double.IsNaN(ShearArea) && Product?.SteelShear is null ? SteelShear.AreaUnknown : IsStandOff ? StandOff.Shear : null);
         Lugs = ShearLugData.Of(attachment, this);
         Distribution = PlateData.Distribution(this, Plate, Lugs?.Support(this));
         All = [.. Enumerable.Range(0, X.Length)];
@@ -135,8 +138,14 @@ internal sealed class AnchorageData
     /// <summary>What is known of a post-installed product; null for a cast-in fastener.</summary>
     public ProductData? Product { get; }
 
-    /// <summary>Why the strength of steel is not covered; null where it is.</summary>
-    public string? SteelGap { get; }
+    /// <summary>Why the strength of steel in tension is not covered; null where it is.</summary>
+    public string? SteelTensionGap { get; }
+
+    /// <summary>Why the strength of steel in shear is not covered; null where it is.</summary>
+    public string? SteelShearGap { get; }
+
+    /// <summary>Why pullout is not covered; null where it is.</summary>
+    public string? PulloutGap { get; }
 
     /// <summary>What the edition leaves open of the concrete in tension; null where nothing.</summary>
     public string? EditionTensionGap { get; }

@@ -19,15 +19,10 @@ internal static class ConcreteBreakoutTension
         "17.6.2.1.1, what the squares about the fasteners reach of the outline, from the drawing");
 
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>
-    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch, in LoadState state = default)
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
-        BreakoutTerms<T> terms = group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Breakout.As<T>() : Terms(sheet, data, group, scratch);
-        if (data.Edition.Is2025)
-        {
-            return HeldDown(sheet, group, terms, state.Couple);
-        }
-
+        BreakoutTerms<T> terms = TermsOf(sheet, data, group, scratch);
         if (group.Count == 1)
         {
             return sheet.Step("N_cb", terms.Areas * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1a");
@@ -37,17 +32,24 @@ internal static class ConcreteBreakoutTension
         return sheet.Step("N_cb", terms.Areas * psiEc * terms.PsiEd * terms.PsiC * terms.PsiCp * terms.Basic, Dimension.Force, "17.6.2.1b, group: N_cbg");
     }
 
-    /// <summary>The same by ACI 318-25: times ψ_cm,N.</summary>
+    /// <summary>The same by ACI 318-25: times ψ_cm,N of the compression under a plate.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)] // costs the other editions nothing
-    private static T HeldDown<T>(Sheet<T> sheet, in BreakoutGroup group, BreakoutTerms<T> terms, PlateCouple couple)
+    public static T NominalStrengthHeldDown<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, in PlateCouple couple, Span<double> scratch)
         where T : struct, IFormulaNumber<T>
     {
+        BreakoutTerms<T> terms = TermsOf(sheet, data, group, scratch);
         T psiEc = group.Count == 1 ? T.Literal(1) : EccentricityFactor(sheet, group, terms.Embedment);
         T psiCm = Edition2025.CompressionFactor(sheet, group, terms.Embedment, couple);
         return group.Count == 1
             ? sheet.Step("N_cb", terms.Areas * terms.PsiEd * terms.PsiC * terms.PsiCp * psiCm * terms.Basic, Dimension.Force, "17.6.2.1a")
             : sheet.Step("N_cb", terms.Areas * psiEc * terms.PsiEd * terms.PsiC * terms.PsiCp * psiCm * terms.Basic, Dimension.Force, "17.6.2.1b, group: N_cbg");
     }
+
+    /// <summary>The terms that were prepared for the group of all fasteners, or those of another group.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static BreakoutTerms<T> TermsOf<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)
+        where T : struct, IFormulaNumber<T> =>
+        group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Breakout.As<T>() : Terms(sheet, data, group, scratch);
 
     /// <summary>Everything but the eccentricity: it does not depend on the load. Of all fasteners <see cref="WholeGroup"/> keeps it.</summary>
     public static BreakoutTerms<T> Terms<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -13,6 +14,7 @@ internal static class Interaction
     private const double Gate = 0.2;
 
     /// <summary>Writes the interaction of the highest tension ratio with the highest shear ratio (17.8.3).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)] // one place in the plain flow
     public static void Write<T>(AnchorageData data, in HighestRatio tension, in HighestRatio shear, in ModeWriter<T> writer)
         where T : struct, IFormulaNumber<T>
     {

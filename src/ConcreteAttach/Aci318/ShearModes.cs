@@ -110,21 +110,9 @@ internal static class ShearModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelShear.Name);
-        if ((data.SteelGap ?? data.Product?.SteelShearGap) is { } gap)
+        if (data.SteelShearGap is { } gap)
         {
             writer.WriteGap(mode, shears.HasDemand, gap);
-            return;
-        }
-
-        if (double.IsNaN(data.ShearArea) && data.Product?.SteelShear is null)
-        {
-            writer.WriteGap(mode, shears.HasDemand, "The shear area is not known: give thread, tensileArea or shearArea.");
-            return;
-        }
-
-        if (data.IsStandOff)
-        {
-            writer.WriteGap(mode, shears.HasDemand, StandOff.Shear);
             return;
         }
 

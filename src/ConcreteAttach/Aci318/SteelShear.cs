@@ -7,6 +7,9 @@ namespace ConcreteAttach.Aci318;
 /// <summary>17.7.1 Steel strength of anchors in shear.</summary>
 internal static class SteelShear
 {
+    /// <summary>Why the strength is not covered where the area is not known.</summary>
+    public const string AreaUnknown = "The shear area is not known: give thread, tensileArea or shearArea.";
+
     public static readonly ModeName Name = new(FailureModeKind.SteelShear, "17.7.1", "phi V_sa", "V_ua_i", "most loaded fastener, resultant");
 
     /// <summary>V_sa of one fastener (17.7.1.2), with a built-up grout pad times 0.80 (17.7.1.2.1).</summary>

@@ -7,6 +7,9 @@ namespace ConcreteAttach.Aci318;
 /// <summary>17.6.1 Steel strength of anchors in tension.</summary>
 internal static class SteelTension
 {
+    /// <summary>Why the strength is not covered where the area is not known.</summary>
+    public const string AreaUnknown = "The tensile area is not known: give thread or tensileArea.";
+
     public static readonly ModeName Name = new(FailureModeKind.SteelTension, "17.6.1", "phi N_sa", "N_ua_i", "most loaded fastener");
 
     /// <summary>N_sa of one fastener (17.6.1.2).</summary>

@@ -50,9 +50,9 @@ internal static class TensionModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(SteelTension.Name);
-        if (double.IsNaN(data.TensileArea) || data.SteelGap is not null)
+        if (data.SteelTensionGap is { } gap)
         {
-            writer.WriteGap(mode, demand > 0, data.SteelGap ?? "The tensile area is not known: give thread or tensileArea.");
+            writer.WriteGap(mode, demand > 0, gap);
             return;
         }
 
@@ -204,7 +204,7 @@ internal static class TensionModes
             return;
         }
 
-        if (Pullout.NotCovered(data) is { } reason)
+        if (data.PulloutGap is { } reason)
         {
             writer.WriteGap(mode, demand > 0, reason);
             return;
@@ -232,6 +232,13 @@ internal static class TensionModes
             return;
         }
 
+        BlowoutAtEdges(data, fasteners, mode, writer, free);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)] // leaves room for what every load case needs
+    private static void BlowoutAtEdges<T>(AnchorageData data, in TensionedFasteners fasteners, ModeLabel mode, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
         var memory = new Scratch(free);
         ReadOnlySpan<double> tension = fasteners.ByNumber(data.Count, ref memory);
         foreach (ConcreteEdge edge in data.Edges)
@@ -383,7 +390,9 @@ internal readonly struct BreakoutCheck : IGroupCheck
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
         var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state);
+        T nominal = data.Edition.Is2025
+            ? ConcreteBreakoutTension.NominalStrengthHeldDown(sheet, data, group, state.Couple, scratch)
+            : ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch);
         Remarks.OfSplitting(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);
