@@ -53,6 +53,20 @@ internal static class SampleAttachments
         Of(8, new EdgeDistances { MinusX = Inches((3.0 * columns) + 4) }, FastenerLayout.Rectangle(columns, Inches(6), rows, Inches(6))),
         Case(columns * rows, -0.5 * columns * rows, 0.2 * columns * rows, 20, -30, 40));
 
+    /// <summary>A column base of four rods with a plate in contact, in a pier, under uplift and shear along x.</summary>
+    public static (Attachment Attachment, LoadCase LoadCase) ColumnBase()
+    {
+        Length diameter = Inches(1);
+        Length side = Inches(18);
+        var concrete = new ConcreteMember(Pressure.FromPoundsForcePerSquareInch(4000), Inches(36)) { Edges = new EdgeDistances { PlusX = side, MinusX = side, PlusY = side, MinusY = side } };
+        var outline = SurfaceOutline.Polygon(At(-9, -9), At(9, -9), At(9, 9), At(-9, 9));
+        var attachment = new Attachment(concrete, new HeadedBolt(diameter, AnchorSteels.Find("ASTM F1554 Grade 36", diameter), Inches(18)), FastenerLayout.Rectangle(2, Inches(14), 2, Inches(14)))
+        {
+            Plate = new BasePlate(outline, PlateContact.StrainCompatibility),
+        };
+        return (attachment, Case(12, 14, 0, 0, 60, 0));
+    }
+
     private static Attachment Of(double embedment, EdgeDistances edges, FastenerLayout layout)
     {
         Length diameter = Inches(0.625);

@@ -10,6 +10,7 @@ CommonParts.Write(fragments);
 ModePages.Write(fragments);
 GeometryPage.Write(fragments);
 WoodPage.Write(fragments);
+DemandPage.Write(fragments);
 WorkedExamples.Write(fragments);
 TwoEditions.Write(fragments);
 CommandLinePage.Write(fragments);

@@ -38,6 +38,11 @@ internal static class ModePages
         Sheet(fragments, "earthquake-tension", earthquake, "earthquake/tension");
         Sheet(fragments, "earthquake-breakout", earthquake, "tension/breakout");
         Sheet(fragments, "earthquake-stretch", earthquake, "detailing/earthquake/stretch");
+        AttachmentVerification mast = ReinforcementExample.Mast();
+        Sheet(fragments, "reinforcement-tension", mast, "tension/reinforcement");
+        Sheet(fragments, "reinforcement-shear", mast, "shear/reinforcement/+x");
+        Sheet(fragments, "reinforcement-tension-detailing", mast, "detailing/reinforcement/tension");
+        Sheet(fragments, "reinforcement-shear-detailing", mast, "detailing/reinforcement/shear/+x");
         var lug = (AttachmentVerification)VerificationJson.Read(File.ReadAllBytes(Repository.Sample("shear-lug-base.json"))).Verify(SheetScope.Governing);
         Sheet(fragments, "lug-bearing", lug, "shear/lug/bearing");
         Sheet(fragments, "lug-breakout", lug, "shear/lug/breakout/+x");

@@ -78,6 +78,7 @@ public sealed class Aci318Edition
         ModulusByDensity = 33,
         DensityOfModulusFrom = 90,
         DensityOfModulusTo = 160,
+        Development = DevelopmentConstants.InchPound,
     };
 
     private static Aci318Edition Si(int year) => new(year, "SI", MeasurementSystem.NewtonMillimetre)
@@ -117,6 +118,7 @@ public sealed class Aci318Edition
         ModulusByDensity = 0.043,
         DensityOfModulusFrom = 1_440,
         DensityOfModulusTo = 2_560,
+        Development = DevelopmentConstants.Si,
     };
 
     /// <summary>The year of the edition.</summary>
@@ -238,6 +240,9 @@ public sealed class Aci318Edition
 
     /// <summary>Largest density for which 19.2.2.1a gives E_c.</summary>
     internal double DensityOfModulusTo { get; private init; }
+
+    /// <summary>Constants of 25.4.</summary>
+    internal DevelopmentConstants Development { get; private init; } = null!;
 }
 
 /// <summary>Temperatures of the concrete for Table 17.6.5.2.5, in °F with inch-pound constants and in °C with SI constants.</summary>

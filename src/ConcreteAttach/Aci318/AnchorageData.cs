@@ -94,6 +94,7 @@ internal sealed class AnchorageData
         BondInfluence = Outline is not null && double.IsFinite(BondReach) ? new(Outline, BondReach) : null;
         ShankFactor = ConcreteBreakoutShear.ShankFactor(default(Sheet<PlainNumber>), this).Value;
         Whole = new WholeGroup(this);
+        Reinforcement = attachment.Reinforcement is { } reinforcement ? new ReinforcementData(this, reinforcement, isEarthquake) : null;
     }
 
     public Aci318Edition Edition { get; }
@@ -121,6 +122,9 @@ internal sealed class AnchorageData
     public bool HasSupplementaryShear { get; }
 
     public EdgeReinforcement EdgeReinforcement { get; }
+
+    /// <summary>Anchor reinforcement; null without.</summary>
+    public ReinforcementData? Reinforcement { get; }
 
     /// <summary>Largest f'c that the formulas may use (17.3.1).</summary>
     public double LargestStrength { get; }

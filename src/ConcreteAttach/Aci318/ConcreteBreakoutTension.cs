@@ -19,13 +19,13 @@ internal static class ConcreteBreakoutTension
         "17.6.2.1.1, what the squares about the fasteners reach of the outline, from the drawing");
 
     /// <summary>N_cb of one fastener, N_cbg of a group (17.6.2.1).</summary>
-    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch, in PlateCouple couple = default)
+    public static T NominalStrength<T>(Sheet<T> sheet, AnchorageData data, in BreakoutGroup group, Span<double> scratch, in LoadState state = default)
         where T : struct, IFormulaNumber<T>
     {
         BreakoutTerms<T> terms = group.IsWhole && !sheet.IsRecording && data.Whole is { } whole ? whole.Breakout.As<T>() : Terms(sheet, data, group, scratch);
         if (data.Edition.Is2025)
         {
-            return HeldDown(sheet, group, terms, couple);
+            return HeldDown(sheet, group, terms, state.Couple);
         }
 
         if (group.Count == 1)
@@ -39,7 +39,7 @@ internal static class ConcreteBreakoutTension
 
     /// <summary>The same by ACI 318-25: times ψ_cm,N.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)] // costs the other editions nothing
-    private static T HeldDown<T>(Sheet<T> sheet, in BreakoutGroup group, in BreakoutTerms<T> terms, in PlateCouple couple)
+    private static T HeldDown<T>(Sheet<T> sheet, in BreakoutGroup group, BreakoutTerms<T> terms, PlateCouple couple)
         where T : struct, IFormulaNumber<T>
     {
         T psiEc = group.Count == 1 ? T.Literal(1) : EccentricityFactor(sheet, group, terms.Embedment);

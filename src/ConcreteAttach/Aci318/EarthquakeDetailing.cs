@@ -10,7 +10,7 @@ namespace ConcreteAttach.Aci318;
 internal static class EarthquakeDetailing
 {
     /// <summary>Most modes that <see cref="Write"/> writes.</summary>
-    public const int MostModes = 6 + WoodSills.MostModes;
+    public const int MostModes = 7 + WoodSills.MostModes;
 
     private static readonly ModeName HingeName = new(FailureModeKind.EarthquakeHinge, "17.10.2");
     private static readonly ModeName QualificationName = new(FailureModeKind.EarthquakeQualification, "17.10.3");
@@ -32,6 +32,7 @@ internal static class EarthquakeDetailing
             Rule(QualificationName, isQualified ? ModeStatus.Satisfied : ModeStatus.NotSatisfied, "The product is not stated to be qualified for earthquake: give seismic.", writer);
         }
 
+        ReinforcementDetailing.WriteEarthquake(data, writer);
         if (design.WoodSill is { } sill)
         {
             WoodSills.Write(data, fastener, sill, writer);

@@ -61,6 +61,9 @@ internal readonly ref struct ModeWriter<T>
         _trace?.Keep(mode.Name.Clause, null, group);
     }
 
+    /// <summary>α of allowable stress design; 0 in strength design.</summary>
+    public double WeightedLoadFactor => _progress.WeightedLoadFactor;
+
     /// <summary>φ under earthquake, and in allowable stress design.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)] // costs others nothing
     private T Adjusted(Sheet<T> sheet, ModeLabel mode, T nominal, T phi, T demand)
@@ -68,6 +71,12 @@ internal readonly ref struct ModeWriter<T>
         if (_progress.IsEarthquakeTension && FailureModeIds.IsConcreteTension(mode.Kind))
         {
             phi = StrengthReduction.Earthquake(sheet, phi);
+            _progress.HighestOfConcrete = Math.Max(_progress.HighestOfConcrete, demand.Value / nominal.Value);
+        }
+
+        if (_progress.IsEarthquakeTension && mode.Kind == FailureModeKind.ReinforcementTension)
+        {
+            // 17.10.5.5: no reduction beyond 17.5.2.1; it counts as the concrete strength that the steel has to be weaker than.
             _progress.HighestOfConcrete = Math.Max(_progress.HighestOfConcrete, demand.Value / nominal.Value);
         }
 

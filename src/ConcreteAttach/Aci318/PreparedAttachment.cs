@@ -53,7 +53,7 @@ public sealed class PreparedAttachment
         int ofLugs = _data.Lugs?.MostModes ?? 0;
         ModeCapacity = Math.Max(
             TensionModes.MostModes(_data.Count, edges) + ShearModes.MostModes(_data.Count, edges) + 3 + Earthquake.ModeCount + ofLugs,
-            Detailing.MostModes + EarthquakeDetailing.MostModes + ShearLugModes.DetailingCount);
+            Detailing.MostModes + ReinforcementDetailing.MostModes(edges) + EarthquakeDetailing.MostModes + ShearLugModes.DetailingCount);
         _scratchLength = (3 * _data.Count) + Math.Max(TensionModes.ScratchLength(_data.Count), ShearModes.ScratchLength(_data.Count));
     }
 
@@ -221,6 +221,7 @@ public sealed class PreparedAttachment
         var progress = default(ModeProgress);
         var detailingWriter = new ModeWriter<TracedNumber>(results, ref progress, _data.Edition.System, detailing);
         Detailing.Write(_data, detailingWriter);
+        ReinforcementDetailing.Write(_data, detailingWriter);
         if (_data.Lugs is { } given)
         {
             ShearLugModes.WriteDetailing(_data, given, detailingWriter);
@@ -235,7 +236,7 @@ public sealed class PreparedAttachment
 
         return new AttachmentVerification(
             _data.Edition.Standard, _data.Edition.Constants, _data.Edition.System, _attachment, [.. cases], modes.ToImmutable(), forces.ToImmutable(), distribution.ToImmutable(), contacts.ToImmutable(),
-            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
+            Remarks.Assumptions(_attachment, _data, cases[0].Format), [.. Remarks.Notices(_data), .. ReinforcementRemarks.Notices(_data), .. Remarks.OfSustainedTension(_data, isSustainedDesign), .. notices])
         {
             EarthquakeOptions = options.ToImmutable(),
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
@@ -292,12 +293,34 @@ public sealed class PreparedAttachment
             Show(data, tension, shearX, shearY, writer, perFastener);
         }
 
-        bool isSheared = data.Edition.Is2025 && Largest(shearX, shearY) > 0;
         var state = new LoadState(actions.SustainedShare, actions.IsSustainedDesign, data.Edition.Is2025 ? data.Distribution.Couple(actions, memory.Rest[..count]) : default);
         HighestRatio tensionRatio = TensionModes.Write(data, tension, state, writer, memory.Rest);
-        HighestRatio shearRatio = data.Lugs is { } lugs ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, state, writer, memory.Rest)
-            : _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear) ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, memory.Rest)
-            : ShearModes.Write(data, shearX, shearY, state, writer, memory.Rest);
+        if (data.Lugs is not null || data.Edition.Is2025 || data.IsStandOff || actions.Earthquake.IsPresent)
+        {
+            RunOthers(data, actions, tension, shearX, shearY, state, tensionRatio, writer, memory.Rest);
+        }
+        else
+        {
+            HighestRatio shearRatio = ShearModes.Write(data, shearX, shearY, state, writer, memory.Rest);
+            Interaction.Write(data, tensionRatio, shearRatio, writer);
+        }
+
+        if (rented is not null)
+        {
+            ArrayPool<double>.Shared.Return(rented);
+        }
+    }
+
+    /// <summary>What follows the modes in tension where there is more than the fasteners of a plain load case: lugs, an earthquake, another edition, a plate that stands off.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs the plain load case nothing
+    private void RunOthers<T>(
+        AnchorageData data, in PreparedActions actions, ReadOnlySpan<double> tension, Span<double> shearX, Span<double> shearY, in LoadState state, HighestRatio tensionRatio, in ModeWriter<T> writer, Span<double> free)
+        where T : struct, IFormulaNumber<T>
+    {
+        bool isSheared = data.Edition.Is2025 && Largest(shearX, shearY) > 0;
+        HighestRatio shearRatio = data.Lugs is { } lugs ? ShearLugModes.Write(data, lugs, actions, tension, shearX, shearY, state, writer, free)
+            : _openSill is not null && Earthquake.Counts(actions.Earthquake.Shear) ? ShearModes.WriteAcross(data, shearX, shearY, _openSill.Direction, state, writer, free)
+            : ShearModes.Write(data, shearX, shearY, state, writer, free);
         if (actions.Earthquake.IsPresent)
         {
             Earthquake.Write(data, _attachment.Earthquake!, actions.Earthquake, Largest(tension), tensionRatio.IsKnown, writer);
@@ -320,11 +343,6 @@ public sealed class PreparedAttachment
         if (data.IsStandOff)
         {
             StandOff.Write(tension, writer);
-        }
-
-        if (rented is not null)
-        {
-            ArrayPool<double>.Shared.Return(rented);
         }
     }
 

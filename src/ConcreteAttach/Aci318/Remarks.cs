@@ -22,6 +22,7 @@ internal static class Remarks
             member.IsCracked ? "The concrete may be cracked at service load." : "An analysis shows the concrete uncracked at service load (17.6.2.5.1).",
             $"Supplementary reinforcement: tension {YesNo(member.HasSupplementaryReinforcementForTension)}, shear {YesNo(member.HasSupplementaryReinforcementForShear)}.",
         };
+        assumptions.AddRange(ReinforcementRemarks.Assumptions(member, attachment.Reinforcement));
         if (data.Edition.Is2025)
         {
             assumptions.Add("ACI 318-25 as far as its changes are known to this library: formulas, limits and rules of detailing as in 318-19; φ of the concrete and ψ_a of cast-in fasteners in tension and ψ_cm,N as in 318-25. What needs another new value is not covered.");

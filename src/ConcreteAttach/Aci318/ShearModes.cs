@@ -17,7 +17,7 @@ internal static class ShearModes
     /// <summary>
     /// Most modes that <paramref name="count"/> fasteners can give: toward and along a number of <paramref name="edges"/>, what no edge covers, and pryout with its single fasteners.
     /// </summary>
-    public static int MostModes(int count, int edges) => 2 + (2 * edges * count) + (2 * count);
+    public static int MostModes(int count, int edges) => 2 + edges + (2 * edges * count) + (2 * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
@@ -64,12 +64,18 @@ internal static class ShearModes
     }
 
     /// <summary>Breakout and pryout; what shear along a <paramref name="waived"/> sill would be checked by does not apply.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)] // one place in Write, as it would stand there
     private static void Concrete<T>(
         AnchorageData data, in FastenerShears shears, in LoadState state, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
         if (data.BreakoutGap is { } reason)
         {
+            if (data.Reinforcement is not null)
+            {
+                Reinforcements(data.Reinforcement, data, shears, writer);
+            }
+
             writer.WriteGap(new ModeLabel(ConcreteBreakoutShear.Toward), shears.HasDemand, reason);
             writer.WriteGap(new ModeLabel(Pryout.OfGroup), shears.HasDemand, reason);
         }
@@ -132,13 +138,45 @@ internal static class ShearModes
     private static void Breakout<T>(AnchorageData data, in FastenerShears shears, SillDirection? waived, in ModeWriter<T> writer, Span<double> free)
         where T : struct, IFormulaNumber<T>
     {
-        foreach (ConcreteEdge edge in data.Edges)
+        for (int i = 0; i < data.Edges.Length; i++)
         {
+            ConcreteEdge edge = data.Edges[i];
             var loads = new RowLoads(data, edge, shears, free);
-            loads.Toward();
-            BreakoutAt(data, edge, loads, isParallel: false, waived, writer);
+            if (data.Reinforcement is { } reinforcement && IsReplaced(reinforcement.Shear[i], data, shears, writer))
+            {
+                writer.WriteWithout(new ModeLabel(ConcreteBreakoutShear.Toward, edge.Side), ModeStatus.NotApplicable, ReinforcementModes.Replaced);
+            }
+            else
+            {
+                loads.Toward();
+                BreakoutAt(data, edge, loads, isParallel: false, waived, writer);
+            }
+
             loads.Along();
             BreakoutAt(data, edge, loads, isParallel: true, waived, writer);
+        }
+    }
+
+    /// <summary>Writes the mode of the reinforcement toward an edge, if there is one; whether it takes the place of breakout.</summary>
+    private static bool IsReplaced<T>(ShearBars? bars, AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        if (bars is null)
+        {
+            return false;
+        }
+
+        ReinforcementModes.Shear(bars, data, shears, writer);
+        return bars.IsEffective;
+    }
+
+    /// <summary>Writes the modes of the reinforcement where breakout is not covered.</summary>
+    private static void Reinforcements<T>(ReinforcementData reinforcement, AnchorageData data, in FastenerShears shears, in ModeWriter<T> writer)
+        where T : struct, IFormulaNumber<T>
+    {
+        foreach (ShearBars? bars in reinforcement.Shear)
+        {
+            IsReplaced(bars, data, shears, writer);
         }
     }
 

@@ -73,6 +73,11 @@ internal static class StrengthReduction
         return sheet.Factor("phi", data.IsDuctile ? 0.65 : 0.60, "Table 17.5.3(a)");
     }
 
+    /// <summary>Table 17.5.3(a) of 318-19 and Table 21.2.1(k) of 318-25: anchor reinforcement.</summary>
+    public static T Reinforcement<T>(Sheet<T> sheet, AnchorageData data)
+        where T : struct, IFormulaNumber<T> =>
+        data.Edition.Is2025 ? sheet.Factor("phi", 0.90, "Table 21.2.1(k)") : sheet.Factor("phi", 0.75, "17.5.2.1.1");
+
     /// <summary>Table 17.5.3(b): breakout in shear.</summary>
     public static T ConcreteShear<T>(Sheet<T> sheet, AnchorageData data)
         where T : struct, IFormulaNumber<T>

@@ -19,7 +19,7 @@ internal static class TensionModes
         + Math.Max(InfluenceGroups.ScratchLength(count), Math.Max(ProjectedArea.ScratchLength(count), SpanningTree.ScratchLength(count)));
 
     /// <summary>Most modes that <paramref name="count"/> fasteners before a number of <paramref name="edges"/> can give.</summary>
-    public static int MostModes(int count, int edges) => 3 + (2 * count) + Math.Max(1, edges * count);
+    public static int MostModes(int count, int edges) => 4 + (2 * count) + Math.Max(1, edges * count);
 
     /// <summary>Writes the modes; returns the highest ratio of demand to strength.</summary>
     /// <param name="data">The attachment.</param>
@@ -66,6 +66,16 @@ internal static class TensionModes
         where T : struct, IFormulaNumber<T>
     {
         var mode = new ModeLabel(ConcreteBreakoutTension.Name);
+        if (data.Reinforcement?.Tension is { } bars)
+        {
+            ReinforcementModes.Tension(bars, data, fasteners, writer);
+            if (bars.IsEffective)
+            {
+                writer.WriteWithout(mode, ModeStatus.NotApplicable, ReinforcementModes.Replaced);
+                return;
+            }
+        }
+
         if (data.BreakoutTensionGap is { } reason)
         {
             writer.WriteGap(mode, fasteners.HasDemand, reason);
@@ -373,7 +383,7 @@ internal readonly struct BreakoutCheck : IGroupCheck
         (double force, double eccentricityX, double eccentricityY) = fasteners.Resultant();
         var group = new BreakoutGroup(data, fasteners.Members, fasteners.X, fasteners.Y, fasteners.Extent, eccentricityX, eccentricityY, scratch);
         Sheet<T> sheet = writer.NewSheet();
-        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state.Couple);
+        T nominal = ConcreteBreakoutTension.NominalStrength(sheet, data, group, scratch, state);
         Remarks.OfSplitting(data, group, nominal, sheet, writer);
         T phi = StrengthReduction.ConcreteTension(sheet, data);
         writer.Check(sheet, mode, nominal, phi, fasteners.HasDemand ? force : 0, fasteners.Members);

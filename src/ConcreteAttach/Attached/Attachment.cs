@@ -31,6 +31,9 @@ public sealed record Attachment(ConcreteMember Concrete, Fastener Fastener, Fast
     /// </summary>
     public bool HasRedundantFasteners { get; init; }
 
+    /// <summary>Reinforcement that carries the load of the fasteners in place of the concrete's resistance to breakout; null without.</summary>
+    public AnchorReinforcement? Reinforcement { get; init; }
+
     /// <summary>What the design for earthquake goes by; null: no load case has an earthquake part.</summary>
     public EarthquakeDesign? Earthquake { get; init; }
 }

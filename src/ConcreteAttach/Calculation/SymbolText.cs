@@ -93,6 +93,8 @@ internal static class SymbolText
         "beta" => "β",
         "theta" => "θ",
         "kappa" => "κ",
+        "rho" => "ρ",
+        "mu" => "μ",
         "pi" => "π",
         _ => stem,
     };

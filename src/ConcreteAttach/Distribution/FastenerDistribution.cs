@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConcreteAttach.Calculation;
 
 namespace ConcreteAttach.Distribution;
@@ -79,7 +80,13 @@ internal sealed class FastenerDistribution(ElasticGroup elastic, ShearGroup shea
             return;
         }
 
-        shearX.Fill(Lugs.ShareX * actions.Vx);
-        shearY.Fill(Lugs.ShareY * actions.Vy);
+        SharesOfWelded(Lugs, actions, shearX, shearY);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)] // costs fasteners without lugs nothing
+    private static void SharesOfWelded(LugSupport lugs, in PreparedActions actions, Span<double> shearX, Span<double> shearY)
+    {
+        shearX.Fill(lugs.ShareX * actions.Vx);
+        shearY.Fill(lugs.ShareY * actions.Vy);
     }
 }

@@ -81,6 +81,30 @@ internal static class ConcreteSides
         _ => side == ConcreteSide.None ? "an edge" : $"edge {side}",
     };
 
+    /// <summary>Reads the name that <see cref="ConcreteSide.ToString"/> gives a side.</summary>
+    public static bool TryRead(string name, out ConcreteSide side)
+    {
+        foreach (ConcreteSide axis in All)
+        {
+            if (axis.ToString() == name)
+            {
+                side = axis;
+                return true;
+            }
+        }
+
+        string[] parts = name.Split('-');
+        side = parts switch
+        {
+            ["side", var number] when Number(number) is >= 1 and var k => ConcreteSide.OfOutline(k),
+            ["opening", var opening, "side", var number] when Number(opening) is >= 1 and var o && Number(number) is >= 1 and var k => ConcreteSide.OfOpening(o, k),
+            _ => ConcreteSide.None,
+        };
+        return side != ConcreteSide.None && side.ToString() == name;
+
+        static int Number(string text) => int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int value) ? value : 0;
+    }
+
     /// <summary>The name of a side of an outline.</summary>
     public static ConcreteSide Name(this in OutlineSide side) =>
         side.Ring == 0 ? ConcreteSide.OfOutline(side.Number) : ConcreteSide.OfOpening(side.Ring, side.Number);

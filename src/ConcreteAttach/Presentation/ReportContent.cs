@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Fasteners;
 using ConcreteAttach.Geometry;
@@ -71,6 +72,16 @@ internal static class ReportContent
 
         if (options.Level != ReportLevel.Summary)
         {
+            if (attachment is { Demand.IsEmpty: false })
+            {
+                blocks.Add(new HeadingBlock(2, "Demand"));
+                foreach (DemandSheet demand in attachment.Demand)
+                {
+                    blocks.Add(new HeadingBlock(3, demand.Title));
+                    blocks.Add(new SheetBlock(demand.Sheet));
+                }
+            }
+
             if (attachment is not null)
             {
                 AddForces(blocks, attachment, options, shown);
@@ -255,6 +266,11 @@ internal static class ReportContent
             inputs.Add($"Hook extension e_h: {QuantityText.Format(hooked.HookExtension)}.");
         }
 
+        if (verification.Attachment.Reinforcement is { } reinforcement)
+        {
+            inputs.AddRange(OfReinforcement(reinforcement));
+        }
+
         if (verification.Attachment.Plate is { } plate)
         {
             inputs.Add($"Plate: {plate}.");
@@ -276,6 +292,19 @@ internal static class ReportContent
         }
 
         return inputs;
+    }
+
+    private static IEnumerable<string> OfReinforcement(AnchorReinforcement reinforcement)
+    {
+        if (reinforcement.Tension is { } tension)
+        {
+            yield return $"Anchor reinforcement for tension: {tension}; places {Vertices(tension.Positions)}.";
+        }
+
+        foreach (ShearReinforcement shear in reinforcement.Shear)
+        {
+            yield return $"Anchor reinforcement for shear toward {shear.Side.Words()}: {shear}.";
+        }
     }
 
     private static IEnumerable<string> OfProduct(PostInstalledFastener fastener)

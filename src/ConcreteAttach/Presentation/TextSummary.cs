@@ -130,6 +130,8 @@ public static class TextSummary
                 'λ' => ascii.Append("lambda"),
                 'Ω' => ascii.Append("Omega"),
                 'τ' => ascii.Append("tau"),
+                'ρ' => ascii.Append("rho"),
+                'μ' => ascii.Append("mu"),
                 'β' => ascii.Append("beta"),
                 'θ' => ascii.Append("theta"),
                 'κ' => ascii.Append("kappa"),

@@ -36,6 +36,9 @@ internal static class PrintedUnits
     public static Force Force(double value, MeasurementSystem system) =>
         system == MeasurementSystem.PoundInch ? UnitsNet.Force.FromPoundsForce(value) : UnitsNet.Force.FromNewtons(value);
 
+    public static Torque Moment(double value, MeasurementSystem system) =>
+        system == MeasurementSystem.PoundInch ? Torque.FromPoundForceInches(value) : Torque.FromNewtonMillimeters(value);
+
     public static Pressure Pressure(double value, MeasurementSystem system) =>
         system == MeasurementSystem.PoundInch ? UnitsNet.Pressure.FromPoundsForcePerSquareInch(value) : UnitsNet.Pressure.FromMegapascals(value);
 

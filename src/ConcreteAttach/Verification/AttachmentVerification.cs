@@ -11,6 +11,12 @@ namespace ConcreteAttach.Verification;
 /// <param name="Sheet">The calculation.</param>
 public sealed record DistributionSheet(string LoadCase, CalculationSheet Sheet);
 
+/// <summary>A sheet that shows where the forces of load cases come from: a force that a standard asks for, or a load combination.</summary>
+/// <param name="Title">What it computes.</param>
+/// <param name="LoadCase">Name of the load case that it forms; null where several take its result.</param>
+/// <param name="Sheet">The calculation.</param>
+public sealed record DemandSheet(string Title, string? LoadCase, CalculationSheet Sheet);
+
 /// <summary>The answer to one attachment. Immutable.</summary>
 public sealed class AttachmentVerification : VerificationResult
 {
@@ -48,6 +54,18 @@ public sealed class AttachmentVerification : VerificationResult
 
     /// <summary>What each option of ACI 318-19 17.10.5.3 and 17.10.6.3 gives, for the load cases whose sheets were asked for and whose earthquake part counts.</summary>
     public ImmutableArray<EarthquakeOption> EarthquakeOptions { get; internal init; } = [];
+
+    /// <summary>Where the forces of the load cases come from, for the load cases whose sheets were asked for; empty where load cases were given.</summary>
+    public ImmutableArray<DemandSheet> Demand { get; private set; } = [];
+
+    /// <summary>The same verification with the calculation of its load cases.</summary>
+    internal AttachmentVerification With(ImmutableArray<DemandSheet> demand, ImmutableArray<string> notices)
+    {
+        var copy = (AttachmentVerification)MemberwiseClone();
+        copy.Demand = [.. demand.Where(d => d.LoadCase is null || Distribution.Any(s => s.LoadCase == d.LoadCase))];
+        copy.Notices = [.. Notices, .. notices];
+        return copy;
+    }
 
     /// <summary>Inputs beside those of the attachment, as a report prints them.</summary>
     internal ImmutableArray<string> FurtherInputs { get; init; } = [];

@@ -8,6 +8,9 @@ public enum FailureModeKind
     /// <summary>Tension: the fastener's steel.</summary>
     SteelTension,
 
+    /// <summary>Tension: anchor reinforcement in place of breakout yields.</summary>
+    ReinforcementTension,
+
     /// <summary>Tension: a cone of concrete breaks out.</summary>
     ConcreteBreakoutTension,
 
@@ -25,6 +28,9 @@ public enum FailureModeKind
 
     /// <summary>Shear: the fastener's steel.</summary>
     SteelShear,
+
+    /// <summary>Shear toward an edge: anchor reinforcement in place of breakout yields.</summary>
+    ReinforcementShear,
 
     /// <summary>Shear toward an edge: the concrete in front of the fasteners breaks out.</summary>
     ConcreteBreakoutShear,
@@ -95,6 +101,11 @@ public enum FailureModeKind
     /// <summary>Least thickness of the member.</summary>
     Thickness,
 
+    /// <summary>Anchor reinforcement for tension: where it stands, and its development.</summary>
+    ReinforcementTensionDetailing,
+
+    /// <summary>Anchor reinforcement for shear toward an edge: where it lies, and its development.</summary>
+    ReinforcementShearDetailing,
     /// <summary>Shear lugs: the number of anchors.</summary>
     ShearLugAnchors,
 
@@ -124,6 +135,9 @@ public enum FailureModeKind
 
     /// <summary>Earthquake: post-installed fasteners are qualified for it.</summary>
     EarthquakeQualification,
+
+    /// <summary>Earthquake: the bars of anchor reinforcement.</summary>
+    EarthquakeReinforcement,
 
     /// <summary>Earthquake, ductile steel: the steel counts as ductile.</summary>
     EarthquakeSteel,
@@ -168,12 +182,14 @@ internal static class FailureModeIds
         string path = kind switch
         {
             FailureModeKind.SteelTension => "tension/steel",
+            FailureModeKind.ReinforcementTension => "tension/reinforcement",
             FailureModeKind.ConcreteBreakoutTension => "tension/breakout",
             FailureModeKind.Pullout => "tension/pullout",
             FailureModeKind.SideFaceBlowout => "tension/blowout",
             FailureModeKind.Bond => "tension/bond",
             FailureModeKind.BondSustained => "tension/bond/sustained",
             FailureModeKind.SteelShear => "shear/steel",
+            FailureModeKind.ReinforcementShear => "shear/reinforcement",
             FailureModeKind.ConcreteBreakoutShear => "shear/breakout",
             FailureModeKind.ConcreteBreakoutParallel => "shear/parallel",
             FailureModeKind.Pryout => "shear/pryout",
@@ -202,6 +218,8 @@ internal static class FailureModeIds
             FailureModeKind.Spacing => "detailing/spacing",
             FailureModeKind.EdgeDistance => "detailing/edge",
             FailureModeKind.Thickness => "detailing/thickness",
+            FailureModeKind.ReinforcementTensionDetailing => "detailing/reinforcement/tension",
+            FailureModeKind.ReinforcementShearDetailing => "detailing/reinforcement/shear",
             FailureModeKind.ShearLugAnchors => "detailing/lug/anchors",
             FailureModeKind.ShearLugPlate => "detailing/lug/plate",
             FailureModeKind.ShearLugStiffeners => "detailing/lug/stiffeners",
@@ -213,6 +231,7 @@ internal static class FailureModeIds
             FailureModeKind.EarthquakeShear => "earthquake/shear",
             FailureModeKind.EarthquakeHinge => "detailing/earthquake/hinge",
             FailureModeKind.EarthquakeQualification => "detailing/earthquake/qualification",
+            FailureModeKind.EarthquakeReinforcement => "detailing/earthquake/reinforcement",
             FailureModeKind.EarthquakeSteel => "detailing/earthquake/steel",
             FailureModeKind.EarthquakeStretch => "detailing/earthquake/stretch",
             FailureModeKind.EarthquakeBuckling => "detailing/earthquake/buckling",
@@ -229,12 +248,14 @@ internal static class FailureModeIds
         return kind switch
         {
             FailureModeKind.SteelTension => "Steel strength in tension",
+            FailureModeKind.ReinforcementTension => "Anchor reinforcement in tension",
             FailureModeKind.ConcreteBreakoutTension => "Concrete breakout in tension",
             FailureModeKind.Pullout => "Pullout in tension",
             FailureModeKind.SideFaceBlowout => $"Side-face blowout in tension at {edge}",
             FailureModeKind.Bond => "Bond in tension",
             FailureModeKind.BondSustained => "Bond in sustained tension",
             FailureModeKind.SteelShear => "Steel strength in shear",
+            FailureModeKind.ReinforcementShear => $"Anchor reinforcement in shear toward {edge}",
             FailureModeKind.ConcreteBreakoutShear => $"Concrete breakout in shear toward {edge}",
             FailureModeKind.ConcreteBreakoutParallel => $"Concrete breakout in shear along {edge}",
             FailureModeKind.Pryout => "Concrete pryout in shear",
@@ -263,6 +284,8 @@ internal static class FailureModeIds
             FailureModeKind.Spacing => "Spacing of the fasteners",
             FailureModeKind.EdgeDistance => "Edge distance",
             FailureModeKind.Thickness => "Thickness of the member",
+            FailureModeKind.ReinforcementTensionDetailing => "Anchor reinforcement for tension: place and development",
+            FailureModeKind.ReinforcementShearDetailing => $"Anchor reinforcement for shear toward {edge}: place and development",
             FailureModeKind.ShearLugAnchors => "Shear lug: number of anchors",
             FailureModeKind.ShearLugPlate => "Shear lug: base plate",
             FailureModeKind.ShearLugStiffeners => "Shear lug: length of the stiffeners",
@@ -274,6 +297,7 @@ internal static class FailureModeIds
             FailureModeKind.EarthquakeShear => "Earthquake shear",
             FailureModeKind.EarthquakeHinge => "Earthquake: plastic hinges",
             FailureModeKind.EarthquakeQualification => "Earthquake: qualification of the product",
+            FailureModeKind.EarthquakeReinforcement => "Earthquake: bars of the anchor reinforcement",
             FailureModeKind.EarthquakeSteel => "Ductile steel for earthquake: the steel",
             FailureModeKind.EarthquakeStretch => "Ductile steel for earthquake: stretch length",
             FailureModeKind.EarthquakeBuckling => "Ductile steel for earthquake: buckling",

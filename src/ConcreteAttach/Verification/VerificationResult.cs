@@ -66,7 +66,7 @@ public abstract class VerificationResult
     public ImmutableArray<string> Assumptions { get; }
 
     /// <summary>What the reader should know before using the result.</summary>
-    public ImmutableArray<string> Notices { get; }
+    public ImmutableArray<string> Notices { get; private protected set; }
 
     private static FailureMode? GoverningOf(ImmutableArray<FailureMode> modes)
     {

@@ -27,7 +27,7 @@ internal static class OutlineSamples
         s.With(c => c with { Edges = EdgeDistances.None, Outline = outline });
 
     /// <summary>Every place of the attachment, its outline and its loads moved.</summary>
-    public static AttachmentSample Moved(this AttachmentSample s, Func<double, double, (double X, double Y)> move, Func<Actions.LoadCase, Actions.LoadCase> actions)
+    public static AttachmentSample Moved(this AttachmentSample s, Func<double, double, (double X, double Y)> move, Func<ConcreteAttach.Actions.LoadCase, ConcreteAttach.Actions.LoadCase> actions)
     {
         FastenerPosition Place(FastenerPosition p)
         {

@@ -87,7 +87,9 @@ public static class CapacityDrawing
         drawing.Circle(Ink.PointMark, frame.X(current), frame.Y(Math.Min(here, most)), 4.5);
         drawing.Notes(
             $"Load case {shown.LoadCase}: how many times its actions each mode holds, and (heavy) all of them with their interaction. The dot: as it is, {NumberText.RoundedDown(here)} times at {shown.Length(current)} {shown.LengthUnit}.",
-            "All else stays; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer.");
+            shown.Verification.Attachment.Reinforcement is null
+                ? "All else stays; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer."
+                : "All else stays, also the bars; the rules of detailing are not counted here. Where a curve ends within the frame, the method gives no answer, or bars and breakout change places: only developed bars count.");
         return drawing;
     }
 
@@ -155,7 +157,7 @@ public static class CapacityDrawing
     private static Attachment WithEmbedment(ShownCase shown, double embedment)
     {
         Attachment attachment = shown.Verification.Attachment;
-        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake };
+        return new(attachment.Concrete, attachment.Fastener with { EffectiveEmbedment = PrintedUnits.Length(embedment, shown.System) }, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     private static Attachment WithEdge(ShownCase shown, ConcreteSide side, double farther)
@@ -170,7 +172,7 @@ public static class CapacityDrawing
                 : side == ConcreteSide.PlusY ? edges with { PlusY = moved }
                 : edges with { MinusY = moved },
         };
-        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake };
+        return new(member, attachment.Fastener, attachment.Layout) { Plate = attachment.Plate, ShearLugs = attachment.ShearLugs, Earthquake = attachment.Earthquake, Reinforcement = attachment.Reinforcement, HasRedundantFasteners = attachment.HasRedundantFasteners };
     }
 
     /// <summary>The edge that is nearest to a fastener, and how near; infinite without one, and in an outline, whose sides cannot be moved for themselves.</summary>
@@ -181,6 +183,8 @@ public static class CapacityDrawing
     private static string Name(FailureModeKind kind) => kind switch
     {
         FailureModeKind.SteelTension => "steel, tension",
+        FailureModeKind.ReinforcementTension => "reinforcement, tension",
+        FailureModeKind.ReinforcementShear => "reinforcement, shear",
         FailureModeKind.ConcreteBreakoutTension => "breakout, tension",
         FailureModeKind.Pullout => "pullout",
         FailureModeKind.SideFaceBlowout => "blowout",

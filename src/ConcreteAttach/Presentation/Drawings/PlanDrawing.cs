@@ -59,6 +59,7 @@ public static class PlanDrawing
             drawing.Polyline(Ink.Plate, scale.At(plate), isClosed: true);
         }
 
+        ReinforcementMarks.Plan(drawing, shown, scale);
         LugMarks.OnPlan(drawing, shown, scale);
         FastenerMarks.Draw(drawing, shown, scale, FastenerMarks.ShearArrows(drawing, shown, scale));
         if (cone?.Sheet?.Find("A_Nc") is not null)
@@ -168,6 +169,11 @@ public static class PlanDrawing
         if (breakout is not null && breakout.Side.Number == 0)
         {
             yield return $"Dash-dotted: {InWords(breakout)}{ShownCase.Of(breakout)}.";
+        }
+
+        if (ReinforcementMarks.Note(shown) is { } bars)
+        {
+            yield return bars;
         }
 
         if (!shown.Verification.Attachment.ShearLugs.IsEmpty)

@@ -35,8 +35,10 @@ public static class SectionDrawing
 
     internal static Drawing Draw(ShownCase shown)
     {
-        FailureMode? cone = shown.Cone();
-        int[] group = cone is null ? [.. Enumerable.Range(0, shown.X.Length)] : [.. cone.Group];
+        bool isReinforced = ReinforcementMarks.InPlaceOfCone(shown) is not null;
+        FailureMode? cone = isReinforced ? null : shown.Cone();
+        int[] pulled = [.. Enumerable.Range(0, shown.X.Length).Where(shown.IsInTension)];
+        int[] group = isReinforced && pulled.Length > 0 ? pulled : cone is null ? [.. Enumerable.Range(0, shown.X.Length)] : [.. cone.Group];
         bool isAlongX = IsAlongX(shown, group);
         double[] places = isAlongX ? shown.X : shown.Y;
         (double low, double high) = shown.Span(isAlongX);
@@ -44,9 +46,10 @@ public static class SectionDrawing
         double first = group.Min(i => places[i]), last = group.Max(i => places[i]);
         double coneLow = Math.Max(first - (1.5 * coneDepth), low), coneHigh = Math.Min(last + (1.5 * coneDepth), high);
 
+        double bars = ReinforcementMarks.Deepest(shown);
         double deepest = Math.Max(shown.Embedment, LugMarks.Deepest(shown));
-        bool isShortened = shown.Thickness > DeepestInFull * deepest;
-        double bottom = isShortened ? ShortenedTo * deepest : shown.Thickness;
+        bool isShortened = shown.Thickness > Math.Max(DeepestInFull * deepest, 1.3 * bars);
+        double bottom = isShortened ? Math.Max(ShortenedTo * deepest, 1.12 * bars) : shown.Thickness;
         Rectangle window = Window(shown, isAlongX, places, low, high, coneLow, coneHigh, Math.Max(bottom, shown.Embedment));
         PlanScale scale = PlanScale.Fit(window, Width, Height);
         var drawing = new Drawing("Section", Description(shown, cone, isAlongX, coneDepth));
@@ -59,15 +62,20 @@ public static class SectionDrawing
             FastenerOf(drawing, shown, scale, places[i], group.Contains(i), plateTop);
         }
 
-        if (cone is not null)
+        if (cone is not null || isReinforced)
         {
             Cone(drawing, scale, [.. group.Select(i => places[i]).Distinct().Order()], coneDepth, coneLow, coneHigh, low, high);
+        }
+
+        ReinforcementMarks.Section(drawing, shown, scale, isAlongX, Math.Max(bottom, shown.Embedment));
+        if (cone is not null)
+        {
             Loads(drawing, shown, cone, scale, places, isAlongX, plateTop);
             Reach(drawing, shown, cone, scale, (first, last), (coneLow, coneHigh), (low, high), plateTop);
         }
 
         Dimensions(drawing, shown, cone, window, scale, isAlongX, bottom, isShortened, coneDepth);
-        drawing.Notes([.. Notes(shown, cone, isAlongX, isShortened)]);
+        drawing.Notes([.. Notes(shown, cone, isReinforced, isAlongX, isShortened)]);
         return drawing;
     }
 
@@ -259,10 +267,20 @@ public static class SectionDrawing
         new DimensionChain(drawing, shown.Length).Horizontal([.. places.Select(p => new Station(p, scale.X(p), floor + 3))], lowest + 22);
     }
 
-    private static IEnumerable<string> Notes(ShownCase shown, FailureMode? cone, bool isAlongX, bool isShortened)
+    private static IEnumerable<string> Notes(ShownCase shown, FailureMode? cone, bool isReinforced, bool isAlongX, bool isShortened)
     {
         string shortened = isShortened ? " The member is drawn shortened." : "";
         yield return $"Section along {(isAlongX ? "{x}" : "{y}")}. {shown.LengthNote}{shortened}";
+        if (ReinforcementMarks.Note(shown) is { } bars)
+        {
+            yield return bars;
+        }
+
+        if (isReinforced)
+        {
+            yield return "Dashed: the breakout surface that the bars cross, at 1.5 across for 1 up.";
+        }
+
         if (cone is not null)
         {
             yield return $"Dashed: the cone of {char.ToLowerInvariant(cone.Title[0])}{cone.Title[1..]}, {ShownCase.Fasteners(cone.Group)}, at 1.5 across for 1 up.";

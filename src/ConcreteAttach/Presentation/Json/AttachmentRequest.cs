@@ -37,12 +37,19 @@ public sealed record AttachmentRequest : VerificationRequest
     /// <summary>With a sill, the load cases with what the wood asks of them; else empty.</summary>
     public ImmutableArray<SillLoadCase> SillLoadCases { get; init; } = [];
 
+    /// <summary>How the load cases come about, where the document gives loads and combinations in place of them; else empty.</summary>
+    public ImmutableArray<DemandSheet> Demand { get; init; } = [];
+
+    /// <summary>What the reader should know of forces that were computed.</summary>
+    internal ImmutableArray<string> DemandNotices { get; init; } = [];
+
     /// <inheritdoc/>
     public override AttachmentVerification Verify(SheetScope sheets = SheetScope.All)
     {
         try
         {
-            return Sill is null ? Aci318.Prepare(Attachment).Verify(LoadCases, sheets) : new SillAnchorage(Aci318, Attachment, Sill).Verify(SillLoadCases, sheets);
+            AttachmentVerification verification = Sill is null ? Aci318.Prepare(Attachment).Verify(LoadCases, sheets) : new SillAnchorage(Aci318, Attachment, Sill).Verify(SillLoadCases, sheets);
+            return Demand.IsEmpty ? verification : verification.With(Demand, DemandNotices);
         }
         catch (InputException error)
         {
@@ -54,7 +61,9 @@ public sealed record AttachmentRequest : VerificationRequest
     private string PathOf(string parameter) => parameter switch
     {
         "positions" or "loadCases" => $"/{parameter}",
+        "name" or "N" or "Vx" or "Vy" or "Mx" or "My" or "Mz" or "at" or "format" or "sustainedTension" when !Demand.IsEmpty => "/loads",
         "strength" or "thickness" or "density" or "cover" or "outline" => $"/concrete/{parameter}",
+        _ when parameter.StartsWith("anchorReinforcement", StringComparison.Ordinal) => $"/concrete/{parameter}",
         "woodSill" => "/earthquake/woodSill",
         "bedDepth" or "holes" or "modularRatio" => $"/plate/{parameter}",
         "name" => LoadCasePath(SecondOfOneName(), parameter),

@@ -123,7 +123,7 @@ internal static class FastenerReader
         }
     }
 
-    private static AnchorSteel Steel(InputValue value, Length diameter)
+    internal static AnchorSteel Steel(InputValue value, Length diameter)
     {
         const string Forms = "a designation such as ASTM F1554 Grade 36, or an object with yield, ultimate and ductile";
         if (value.IsText)

@@ -243,6 +243,10 @@ internal sealed class InputObject
     /// <summary>A field that must be given: the error comes where its value is read.</summary>
     public InputValue Required(string name) => Value.Child(name, _element.TryGetProperty(name, out JsonElement field) ? field : default);
 
+    /// <summary>All fields that are given, where their names are data.</summary>
+    public IEnumerable<(string Name, InputValue Value)> Fields() =>
+        _element.EnumerateObject().Select(field => (field.Name, Value.Child(field.Name, field.Value))).Where(field => !field.Item2.IsAbsent);
+
     /// <summary>A field that may be missing or null; null then.</summary>
     public InputValue? Optional(string name) => Required(name) is { IsAbsent: false } field ? field : null;
 

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using ConcreteAttach.Aci318;
 using ConcreteAttach.Actions;
+using ConcreteAttach.Actions.Asce7;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
 using ConcreteAttach.Connections;
@@ -11,6 +12,7 @@ using ConcreteAttach.Geometry;
 using ConcreteAttach.Materials;
 using ConcreteAttach.Nds;
 using ConcreteAttach.Quantities;
+using ConcreteAttach.Verification;
 using UnitsNet;
 
 namespace ConcreteAttach.Presentation.Json;
@@ -64,23 +66,24 @@ internal static class RequestReader
             return WoodReader.Request(root);
         }
 
-        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "redundantFasteners", "earthquake", "sill", "loadCases", "options"]);
+        root.AllowOnly(["schema", "title", "method", "constants", "concrete", "fastener", "positions", "plate", "shearLugs", "redundantFasteners", "earthquake", "sill", "loadCases", "loads", "combinations", "options"]);
         Aci318Edition edition = Edition(root);
-        ConcreteMember concrete = Concrete(root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete"));
+        InputObject member = root.Required("concrete").Object("an object with strength, thickness and what else is known of the concrete");
+        ConcreteMember concrete = Concrete(member);
         Fastener fastener = FastenerReader.Read(root.Required("fastener").Object("an object with kind, diameter, steel and effectiveEmbedment"), edition);
         FastenerLayout layout = Layout(root);
         BasePlate? plate = root.Optional("plate") is { } given ? PlateReader.Plate(given.Object("an object with outline, contact and what else is known of the plate")) : null;
         ImmutableArray<ShearLug> lugs = root.Optional("shearLugs") is { } array ? ShearLugReader.Lugs(array) : [];
         EarthquakeDesign? earthquake = root.Optional("earthquake") is { } design ? EarthquakeReader.Design(design.Object("an object with category and what else the design for earthquake goes by")) : null;
-        ImmutableArray<LoadCase> loadCases = LoadCases(root.Required("loadCases"), earthquake);
         SillPlate? sill = root.Optional("sill") is { } wood ? SillReader.Plate(wood) : null;
-        ImmutableArray<SillLoadCase> sillLoadCases = SillReader.LoadCases(root.Required("loadCases"), loadCases, sill is not null);
+        (ImmutableArray<LoadCase> loadCases, ImmutableArray<SillLoadCase> sillLoadCases, ImmutableArray<DemandSheet> demand, ImmutableArray<string> notices) = Actions(root, edition, earthquake, sill is not null);
         var method = new Aci318Method(edition, Options(root.Optional("options")));
         var attachment = new Attachment(concrete, fastener, layout)
         {
             Plate = plate,
             ShearLugs = lugs,
             Earthquake = earthquake,
+            Reinforcement = member.Optional("anchorReinforcement") is { } bars ? AnchorReinforcementReader.Read(bars) : null,
             HasRedundantFasteners = root.Optional("redundantFasteners")?.TrueOrFalse() ?? false,
         };
         return new AttachmentRequest(attachment, loadCases, method)
@@ -88,7 +91,32 @@ internal static class RequestReader
             Title = root.Optional("title")?.Text("a text"),
             Sill = sill,
             SillLoadCases = sillLoadCases,
+            Demand = demand,
+            DemandNotices = notices,
         };
+    }
+
+    /// <summary>The load cases as they are given, or as the combinations form them of loads by kind.</summary>
+    private static (ImmutableArray<LoadCase> LoadCases, ImmutableArray<SillLoadCase> OfSill, ImmutableArray<DemandSheet> Demand, ImmutableArray<string> Notices) Actions(
+        InputObject root, Aci318Edition edition, EarthquakeDesign? earthquake, bool hasSill)
+    {
+        if (root.Optional("loads") is null && root.Optional("combinations") is null)
+        {
+            ImmutableArray<LoadCase> given = LoadCases(root.Required("loadCases"), earthquake);
+            return (given, SillReader.LoadCases(root.Required("loadCases"), given, hasSill), [], []);
+        }
+
+        if (root.Optional("loadCases") is { } both)
+        {
+            throw both.Error("nothing beside loads: give either load cases, or loads and combinations");
+        }
+
+        (ImmutableArray<CombinedLoadCase> combined, ImmutableArray<Demand> demands) = LoadsReader.Read(root, edition, earthquake);
+        return (
+            [.. combined.Select(c => c.LoadCase)],
+            hasSill ? [.. combined.Select(SillReader.OfCombination)] : [],
+            [.. demands.Select(d => new DemandSheet(d.Title, null, d.Sheet)), .. combined.Select(c => new DemandSheet($"Combination {c.LoadCase.Name}", c.LoadCase.Name, c.Sheet))],
+            [.. demands.SelectMany(d => d.Notices).Distinct()]);
     }
 
     private static Aci318Edition Edition(InputObject root)
@@ -100,7 +128,7 @@ internal static class RequestReader
     private static ConcreteMember Concrete(InputObject concrete)
     {
         concrete.AllowOnly(
-            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "outline", "openings", "aggregateSize", "splittingReinforcement"]);
+            ["strength", "density", "thickness", "cracked", "supplementaryReinforcement", "edgeReinforcement", "cover", "edges", "outline", "openings", "aggregateSize", "splittingReinforcement", "anchorReinforcement"]);
         InputObject? supplementary = concrete.Optional("supplementaryReinforcement")?.Object("an object with tension and shear");
         supplementary?.AllowOnly(["tension", "shear"]);
         InputObject? edges = concrete.Optional("edges")?.Object("an object with the distances +x, -x, +y and -y");

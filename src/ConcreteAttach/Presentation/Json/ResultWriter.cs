@@ -103,6 +103,7 @@ internal sealed class ResultWriter : IDisposable
         {
             WriteContacts(attachment);
             WriteEarthquakeOptions(attachment);
+            WriteDemand(attachment);
         }
 
         WriteTexts("assumptions", verification.Assumptions);
@@ -292,6 +293,31 @@ internal sealed class ResultWriter : IDisposable
 
             _line.WriteEndObject();
             EndItem();
+        }
+
+        _json.WriteEndArray();
+    }
+
+    /// <summary>Where the forces of the load cases come from; nothing where they were given.</summary>
+    private void WriteDemand(AttachmentVerification verification)
+    {
+        if (verification.Demand.IsEmpty)
+        {
+            return;
+        }
+
+        _json.WriteStartArray("demand");
+        foreach (DemandSheet demand in verification.Demand)
+        {
+            _json.WriteStartObject();
+            _json.WriteString("title", demand.Title);
+            if (demand.LoadCase is { } loadCase)
+            {
+                _json.WriteString("case", loadCase);
+            }
+
+            WriteSteps(demand.Sheet);
+            _json.WriteEndObject();
         }
 
         _json.WriteEndArray();

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ConcreteAttach.Actions;
+using ConcreteAttach.Actions.Asce7;
 using ConcreteAttach.Attached;
 using ConcreteAttach.Connections;
 using ConcreteAttach.Materials;
+using ConcreteAttach.Nds;
 using ConcreteAttach.Quantities;
 
 namespace ConcreteAttach.Presentation.Json;
@@ -48,6 +50,30 @@ internal static class SillReader
         List<InputValue> items = value.Items("an array of load cases");
         return [.. loadCases.Select((loadCase, i) => LoadCase(items[i].Object("an object"), loadCase, hasSill)).OfType<SillLoadCase>()];
     }
+
+    /// <summary>
+    /// What the wood asks of a load case that a combination formed: the time effect of its leading load (NDS-2018 Table N3; live load taken as from occupancy), or the duration of its shortest one (Table 2.3.2).
+    /// </summary>
+    public static SillLoadCase OfCombination(CombinedLoadCase combined) => combined.LoadCase.Format == SafetyFormat.AllowableStressDesign
+        ? new(combined.LoadCase) { Duration = combined.Acting.Select(DurationOf).Max() }
+        : new(combined.LoadCase)
+        {
+            TimeEffect = combined.Leading switch
+            {
+                LoadKind.Dead => TimeEffect.Dead,
+                LoadKind.Wind or LoadKind.Earthquake => TimeEffect.WindEarthquakeOrImpact,
+                _ => TimeEffect.OccupancyOrRoof,
+            },
+        };
+
+    private static LoadDuration DurationOf(LoadKind kind) => kind switch
+    {
+        LoadKind.Dead => LoadDuration.Permanent,
+        LoadKind.Live => LoadDuration.TenYears,
+        LoadKind.Snow or LoadKind.Rain => LoadDuration.TwoMonths,
+        LoadKind.RoofLive => LoadDuration.SevenDays,
+        _ => LoadDuration.TenMinutes,
+    };
 
     private static SillLoadCase? LoadCase(InputObject fields, LoadCase loadCase, bool hasSill)
     {

@@ -48,6 +48,32 @@ public sealed class BadInputTests
         { "/earthquake", """{"category":"D","stretchLength":"0 in"}""", "/earthquake/stretchLength", "0 in", "greater than 0", false },
         { "/loadCases/0/earthquake", """{"N":"1 kip"}""", null, "an object", "none, or an object earthquake", false },
 
+        // Anchor reinforcement.
+        { "/concrete/anchorReinforcement", "true", null, "true", "an object", true },
+        { "/concrete/anchorReinforcement", "{}", null, "an object", "tension, shear or both", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 12","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/bar", "No. 12", "No. 11, No. 14", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":{"diameter":"0 in","area":"1 in2"},"steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/bar/diameter", "0 in", "greater than 0", false },
+        { "/concrete/anchorReinforcement", """{"tension":{"steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/bar", "nothing", "the size of the bar", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"A615","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/steel", "A615", "ASTM A706", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/positions", "no bar", "at least one", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["100 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/positions", "bar 0", "inside the concrete", false },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"bent","lowerEnd":"straight","lowerEndDepth":"12 in"}}""", "/concrete/anchorReinforcement/tension/upperEnd", "bent", "straight, hooked, headed", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 ft"}}""", "/concrete/anchorReinforcement/tension/lowerEndDepth", "12", "at most the thickness", false },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"0 in"}}""", "/concrete/anchorReinforcement/tension/lowerEndDepth", "0 in", "greater than 0", false },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in","coverToCenter":"0 in"}}""", "/concrete/anchorReinforcement/tension/coverToCenter", "0 in", "greater than 0", false },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in","coating":"paint"}}""", "/concrete/anchorReinforcement/tension/coating", "paint", "none, epoxy", true },
+        { "/concrete/anchorReinforcement", """{"tension":{"bar":"No. 4","steel":"ASTM A615 Grade 60","positions":[["0 in","0 in"]],"upperEnd":"hooked","lowerEnd":"straight","lowerEndDepth":"12 in","legs":2}}""", "/concrete/anchorReinforcement/tension/legs", "an unknown field", "bar, steel", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"east":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/east", "an unknown edge", "+x, -x", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"around","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/arrangement", "around", "enclosing, crossing", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":1.5,"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/legs", "1.5", "a whole number", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/legs", "nothing", "a whole number", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"places":["0 in"],"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/places", "an unknown field", "bar, steel", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"-x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear", "reinforcement toward edge -x", "+x, +y", false },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"2 in","eccentricity":"-1 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/eccentricity", "-1 in", "0 or more", false },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"100 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/depth", "100 in", "at most the thickness", false },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"crossing","bar":"No. 4","steel":"ASTM A615 Grade 60","places":[],"depth":"2 in","outerEnd":"hooked","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/places", "no bar", "at least one", true },
+        { "/concrete/anchorReinforcement", """{"shear":{"+x":{"arrangement":"crossing","bar":"No. 4","steel":"ASTM A615 Grade 60","places":["0 in"],"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}""", "/concrete/anchorReinforcement/shear/+x/outerEnd", "nothing", "straight, hooked, headed", true },
+
         // A wood sill.
         { "/earthquake", """{"category":"D","woodSill":{"direction":"z","thickness":"1.5 in"}}""", "/earthquake/woodSill/direction", "z", "x, y", true },
         { "/earthquake", """{"category":"D","woodSill":{"direction":"x"}}""", "/earthquake/woodSill/thickness", "nothing", "a length", true },
@@ -203,6 +229,53 @@ public sealed class BadInputTests
         Assert.Equal(error.Permitted, document["error"]!["permitted"]!.GetValue<string>());
         Assert.Contains(error.Found, document["error"]!["message"]!.GetValue<string>(), StringComparison.Ordinal);
         Assert.True(Schemas.Result.Evaluate(document).IsValid);
+        Assert.Equal(isSeenBySchema, !Schemas.Input.Evaluate(JsonNode.Parse(input)).IsValid);
+    }
+
+    /// <summary>Loads and combinations in place of load cases: what is changed, to what, the place of the error, what it says, whether the schema sees it.</summary>
+    public static TheoryData<string, string?, string, string, string, bool> Loads => new()
+    {
+        { "/combinations", null, "/combinations", "nothing", "standard and format", true },
+        { "/loads", null, "/loads", "nothing", "an array of loads", true },
+        { "/loads", "[]", "/loads", "no load", "at least one", true },
+        { "/loadCases", """[{"name":"a","N":"1 kip"}]""", "/loadCases", "an array", "nothing beside loads", true },
+        { "/combinations/standard", "\"ASCE 7-10\"", "/combinations/standard", "ASCE 7-10", "ASCE 7-16, ASCE 7-22", true },
+        { "/combinations/format", "\"LRFD\"", "/combinations/format", "LRFD", "strength, allowable stress", true },
+        { "/combinations/format", "\"allowable stress\"", "/combinations/weightedLoadFactor", "nothing", "1 or more", false },
+        { "/combinations/weightedLoadFactor", "1.4", "/combinations/weightedLoadFactor", "1.4", "none in strength design", false },
+        { "/combinations/SDS", null, "/combinations/SDS", "nothing", "greater than 0", false },
+        { "/combinations/SDS", "-1", "/combinations/SDS", "-1", "greater than 0", true },
+        { "/combinations/redundancy", "1.2", "/combinations/redundancy", "1.2", "1 or 1.3", true },
+        { "/combinations/companionLive", "0.7", "/combinations/companionLive", "0.7", "1, or 0.5", true },
+        { "/combinations/wind", "1", "/combinations/wind", "an unknown field", "standard, format", true },
+        { "/earthquake", null, "/loads/3/kind", "E", "an object earthquake", false },
+        { "/loads/0/kind", "\"H\"", "/loads/0/kind", "H", "D, L, Lr, S, R, W, E", true },
+        { "/loads/0/Vz", "\"1 kip\"", "/loads/0/Vz", "an unknown field", "kind, name", true },
+        { "/loads/0/Vy", "\"-1.5\"", "/loads/0/Vy", "-1.5", "unit", true },
+        { "/loads/4/name", "\"out of plane\"", "/loads/4/name", "out of plane", "a name of its own", false },
+        { "/loads/3/N", "\"1 kip\"", "/loads/3/N", "1 kip", "nothing beside wallAnchorage", false },
+        { "/loads/2/wallAnchorage", """{"weight":"1 kip","along":"N"}""", "/loads/2/wallAnchorage", "an object", "it is a load of kind E", false },
+        { "/loads/3/component", """{"weight":"1 kip","along":"N","ap":1,"Rp":2.5}""", "/loads/3/component", "an object", "nothing beside wallAnchorage", false },
+        { "/loads/3/wallAnchorage/weight", "\"0 kip\"", "/loads/3/wallAnchorage/weight", "0 kip", "greater than 0", false },
+        { "/loads/3/wallAnchorage/along", "\"z\"", "/loads/3/wallAnchorage/along", "z", "N, x, y", true },
+        { "/loads/3/wallAnchorage/importance", "1.3", "/loads/3/wallAnchorage/importance", "1.3", "1, 1.25 or 1.5", true },
+        { "/loads/3/wallAnchorage/flexibleSpan", "\"-1 ft\"", "/loads/3/wallAnchorage/flexibleSpan", "-1 ft", "0 or more", false },
+        { "/loads/4", """{"kind":"E","component":{"weight":"1 kip","along":"x","ap":3,"Rp":2.5}}""", "/loads/4/component/ap", "3", "from 1 to 2.5", true },
+        { "/loads/4", """{"kind":"E","component":{"weight":"1 kip","along":"x","CAR":1,"Rpo":1.5}}""", "/loads/4/component/CAR", "an unknown field", "ap, Rp", false },
+        { "/loads/4", """{"kind":"E","component":{"weight":"1 kip","along":"x","ap":1,"Rp":0.5}}""", "/loads/4/component/Rp", "0.5", "1 or more", true },
+        { "/loads/4", """{"kind":"E","component":{"weight":"1 kip","along":"x","ap":1,"Rp":2.5,"heightRatio":1.1}}""", "/loads/4/component/heightRatio", "1.1", "from 0", true },
+    };
+
+    [Theory]
+    [MemberData(nameof(Loads))]
+    public void Error_of_loads_names_the_place_what_was_found_and_what_is_permitted(string change, string? json, string place, string found, string permitted, bool isSeenBySchema)
+    {
+        string input = ContractExample.With(File.ReadAllText(Repository.Sample("pump-house-wall.json")), (change, json));
+
+        InputException error = Refused(input);
+        Assert.Equal(place, error.Parameter);
+        Assert.Contains(found, error.Found, StringComparison.Ordinal);
+        Assert.Contains(permitted, error.Permitted, StringComparison.Ordinal);
         Assert.Equal(isSeenBySchema, !Schemas.Input.Evaluate(JsonNode.Parse(input)).IsValid);
     }
 

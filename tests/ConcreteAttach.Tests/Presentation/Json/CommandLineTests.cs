@@ -14,10 +14,12 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json", 2)]
     [InlineData("stud-plate.json", 0)]
     [InlineData("hold-down-rod.json", 0)]
+    [InlineData("pier-with-hairpins.json", 0)]
     [InlineData("shear-lug-base.json", 0)]
     [InlineData("sill-bolts-in-wood.json", 0)]
     [InlineData("lag-screws-of-a-strap.json", 0)]
     [InlineData("sill-bolts-whole.json", 0)]
+    [InlineData("pump-house-wall.json", 0)]
     public void Exit_code_is_the_verdict(string sample, int code)
     {
         foreach (string format in new[] { "summary", "text", "markdown", "html", "json" })
@@ -121,6 +123,7 @@ public sealed class CommandLineTests
     [InlineData("hooked-bolt.json")]
     [InlineData("stud-plate.json")]
     [InlineData("hold-down-rod.json")]
+    [InlineData("pier-with-hairpins.json")]
     public void A_summary_has_a_bar_for_each_mode_in_80_columns(string sample)
     {
         string[] arguments = ["verify", Repository.Sample(sample), "--format", "summary"];

@@ -29,9 +29,12 @@ internal static class ContractExample
         """;
 
     /// <summary>The example with changes: JSON Pointer and the new value as JSON text, or null to take the field out.</summary>
-    public static string With(params (string Pointer, string? Json)[] changes)
+    public static string With(params (string Pointer, string? Json)[] changes) => With(Input, changes);
+
+    /// <summary>Another document with changes.</summary>
+    public static string With(string input, params (string Pointer, string? Json)[] changes)
     {
-        JsonNode root = JsonNode.Parse(Input)!;
+        JsonNode root = JsonNode.Parse(input)!;
         foreach ((string pointer, string? json) in changes)
         {
             string[] names = [.. pointer.Split('/').Skip(1).Select(n => n.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal))];

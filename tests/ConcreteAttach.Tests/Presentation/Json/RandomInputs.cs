@@ -58,6 +58,11 @@ internal sealed class RandomInputs(int seed)
             ["edgeReinforcement"] = One("none", "bar", "bar and stirrups"),
             ["edges"] = Edges(places),
         };
+        if (_random.Next(4) == 0)
+        {
+            concrete["anchorReinforcement"] = new JsonObject { ["tension"] = Reinforcement(places, embedment) };
+        }
+
         var loadCases = new JsonArray();
         for (int i = 0; i <= _random.Next(3); i++)
         {
@@ -92,6 +97,24 @@ internal sealed class RandomInputs(int seed)
             ["options"] = new JsonObject { ["closeEdges"] = One("group", "all fasteners"), ["area"] = One("union", "bounding"), ["deep"] = One("revert", "extend") },
         }.ToJsonString();
     }
+
+    /// <summary>A bar beside each fastener, developed or not.</summary>
+    private JsonObject Reinforcement((double X, double Y)[] places, double embedment) => new()
+    {
+        ["bar"] = One("No. 3", "No. 4", "No. 5", "No. 6"),
+        ["steel"] = One("ASTM A615 Grade 60", "ASTM A706 Grade 60"),
+        ["positions"] = new JsonArray([.. places.Select(p => Place((p.X + 0.25, p.Y), isLine: true))]),
+        ["upperEnd"] = One("straight", "hooked", "headed"),
+        ["upperEndDepth"] = Coin ? Length(1) : null,
+        ["lowerEnd"] = One("straight", "hooked", "headed"),
+        ["lowerEndDepth"] = Length(embedment + 0.3),
+        ["coverToCenter"] = Coin ? Length(Between(1, 3)) : null,
+        ["wellSpaced"] = Coin,
+        ["coating"] = One("none", "epoxy", "epoxy, well covered", null),
+        ["confined"] = Coin,
+        ["headConditions"] = Coin,
+        ["earthquakeConditions"] = Coin,
+    };
 
     /// <summary>A design for earthquake, and a part of the first load case that is the earthquake's.</summary>
     private JsonObject Earthquake(JsonArray loadCases)
