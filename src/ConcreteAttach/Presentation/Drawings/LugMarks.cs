@@ -58,7 +58,8 @@ internal static class LugMarks
     /// <summary>How far the deepest lug reaches below the surface; 0 without.</summary>
     public static double Deepest(ShownCase shown) => shown.Verification.Attachment.ShearLugs.Select(lug => Embedment(lug, shown)).DefaultIfEmpty(0).Max();
 
-    private static double Embedment(ShearLug lug, ShownCase shown) => lug.Depth.In(shown.System) - (shown.Verification.Attachment.Plate?.GroutThickness.In(shown.System) ?? 0);
+    /// <summary>How far a lug reaches below the surface.</summary>
+    public static double Embedment(ShearLug lug, ShownCase shown) => lug.Depth.In(shown.System) - (shown.Verification.Attachment.Plate?.GroutThickness.In(shown.System) ?? 0);
 
     private static (double X, double Y) Middle(ShearLug lug, ShownCase shown) => (lug.At.X.In(shown.System), lug.At.Y.In(shown.System));
 

@@ -31,7 +31,7 @@ public static class PlanDrawing
     internal static Drawing Draw(ShownCase shown)
     {
         FailureMode? cone = shown.Cone();
-        FailureMode? breakout = shown.Decisive(FailureModeKind.ConcreteBreakoutShear, FailureModeKind.ConcreteBreakoutParallel);
+        FailureMode? breakout = shown.Decisive(FailureModeKind.ConcreteBreakoutShear, FailureModeKind.ConcreteBreakoutParallel, FailureModeKind.ShearLugBreakout, FailureModeKind.ShearLugParallel);
         ShearBody? body = breakout is null ? null : ShearBody.Of(shown, breakout);
         var drawing = new Drawing("Plan", Description(shown, cone, breakout));
 
@@ -168,7 +168,7 @@ public static class PlanDrawing
 
         if (breakout is not null && breakout.Side.Number == 0)
         {
-            yield return $"Dash-dotted: {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
+            yield return $"Dash-dotted: {InWords(breakout)}{ShownCase.Of(breakout)}.";
         }
 
         if (ReinforcementMarks.Note(shown) is { } bars)
@@ -195,7 +195,7 @@ public static class PlanDrawing
         string text = $"{QuantityText.Format(shown.X.Length)} fastener{(shown.X.Length == 1 ? "" : "s")} seen from above, load case {shown.LoadCase}. ";
         text += shown.Outline is not null ? "The concrete has an outline of its own." : edges.Length == 0 ? "No edge of the concrete is within reach." : $"Edges of the concrete, measured from the origin: {edges}.";
         text += cone?.Sheet?.Find("A_Nc") is { } area ? $" The projected area of {InWords(cone)} is {shown.Area(area)}, {ShownCase.Fasteners(cone.Group)}." : "";
-        text += breakout is null || breakout.Side.Number > 0 ? "" : $" A line shows {InWords(breakout)}, {ShownCase.Fasteners(breakout.Group)}.";
+        text += breakout is null || breakout.Side.Number > 0 ? "" : $" A line shows {InWords(breakout)}{ShownCase.Of(breakout)}.";
         return text;
     }
 }

@@ -1,4 +1,7 @@
+using ConcreteAttach.Attached;
+using ConcreteAttach.Calculation;
 using ConcreteAttach.Geometry;
+using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
 
 namespace ConcreteAttach.Presentation.Drawings;
@@ -8,7 +11,7 @@ namespace ConcreteAttach.Presentation.Drawings;
 /// </summary>
 internal sealed class ShearBody
 {
-    private ShearBody(ConcreteSide side, double edgeDistance, double rowDistance, double first, double last, double low, double high, double thickness)
+    private ShearBody(ConcreteSide side, double edgeDistance, double rowDistance, double first, double last, double low, double high, double thickness, double below = 0)
     {
         Side = side;
         EdgeDistance = edgeDistance;
@@ -17,7 +20,8 @@ internal sealed class ShearBody
         Last = last;
         Low = low;
         High = high;
-        Depth = Math.Min(1.5 * edgeDistance, thickness);
+        Below = below;
+        Depth = Math.Min(below + (1.5 * edgeDistance), thickness);
     }
 
     public ConcreteSide Side { get; }
@@ -38,6 +42,12 @@ internal sealed class ShearBody
 
     public double High { get; }
 
+    /// <summary>The shear lug before which the body breaks out; null of fasteners.</summary>
+    public ShearLug? Lug { get; private init; }
+
+    /// <summary>h_ef,sl, below which the body of a shear lug reaches 1.5 c_a1 down; 0 of fasteners.</summary>
+    public double Below { get; }
+
     /// <summary>How deep the body reaches: 1.5 c_a1 or the thickness.</summary>
     public double Depth { get; }
 
@@ -55,10 +65,33 @@ internal sealed class ShearBody
             return null;
         }
 
+        if (ShownCase.IsOfLug(mode))
+        {
+            return OfLug(shown, mode, mode.Sheet, rowDistance);
+        }
+
         bool isAlongX = mode.Side.IsAlongX();
         double[] along = [.. mode.Group.Select(i => isAlongX ? shown.Y[i] : shown.X[i])];
         (double low, double high) = isAlongX ? (shown.Concrete.Bottom, shown.Concrete.Top) : (shown.Concrete.Left, shown.Concrete.Right);
         return new(mode.Side, mode.Sheet.Find("c_a1'") ?? rowDistance, rowDistance, along.Min(), along.Max(), low, high, shown.Thickness);
+    }
+
+    /// <summary>The body before a shear lug; null along an edge where some of several lugs act together.</summary>
+    private static ShearBody? OfLug(ShownCase shown, FailureMode mode, CalculationSheet sheet, double distance)
+    {
+        bool isAlongX = mode.Side.IsAlongX(), isParallel = mode.Kind == FailureModeKind.ShearLugParallel;
+        ShearLug[] lugs = [.. shown.Verification.Attachment.ShearLugs.Where(lug => (lug.Takes == ShearAxis.X) == (isAlongX != isParallel)).OrderBy(lug => mode.Side.Sign() * -Along(lug, isAlongX))];
+        if (isParallel && lugs.Length > 1)
+        {
+            return null;
+        }
+
+        ShearLug lug = lugs[isParallel ? 0 : mode.Result.Number - 1];
+        double middle = Along(lug, !isAlongX), half = (isParallel ? lug.Thickness : lug.Width).In(shown.System) / 2;
+        (double low, double high) = isAlongX ? (shown.Concrete.Bottom, shown.Concrete.Top) : (shown.Concrete.Left, shown.Concrete.Right);
+        return new(mode.Side, sheet.Find("c_a1'") ?? distance, distance, middle - half, middle + half, low, high, shown.Thickness, sheet.Find("h_ef_sl") ?? 0) { Lug = lug };
+
+        double Along(ShearLug one, bool alongX) => (alongX ? one.At.X : one.At.Y).In(shown.System);
     }
 
     /// <summary>The trace of the body on the surface, from the edge around the fasteners to the edge, as places along the edge (X) and from it (Y).</summary>

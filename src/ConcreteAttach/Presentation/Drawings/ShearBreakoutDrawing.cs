@@ -1,3 +1,5 @@
+using ConcreteAttach.Actions;
+using ConcreteAttach.Attached;
 using ConcreteAttach.Geometry;
 using ConcreteAttach.Quantities;
 using ConcreteAttach.Verification;
@@ -23,14 +25,14 @@ public static class ShearBreakoutDrawing
     }
 
     internal static Drawing? Draw(ShownCase shown) =>
-        shown.Decisive(FailureModeKind.ConcreteBreakoutShear, FailureModeKind.ConcreteBreakoutParallel) is { } mode && ShearBody.Of(shown, mode) is { } body ? Draw(shown, mode, body) : null;
+        shown.Decisive(FailureModeKind.ConcreteBreakoutShear, FailureModeKind.ConcreteBreakoutParallel, FailureModeKind.ShearLugBreakout, FailureModeKind.ShearLugParallel) is { } mode && ShearBody.Of(shown, mode) is { } body ? Draw(shown, mode, body) : null;
 
     private static Drawing Draw(ShownCase shown, FailureMode mode, ShearBody body)
     {
         var drawing = new Drawing("Shear breakout", Description(shown, mode, body));
         double around = 0.12 * (body.To - body.From), reach = body.To - body.From;
         double from = body.From - body.Low <= 0.3 * reach ? body.Low : body.From - around, to = body.High - body.To <= 0.3 * reach ? body.High : body.To + around;
-        double behind = body.RowDistance + Math.Max(0.35 * body.RowDistance, 2 * shown.Diameter);
+        double behind = Behind(shown, body);
         bool isShortened = shown.Thickness > 1.35 * body.Depth;
         double depth = isShortened ? 1.3 * body.Depth : shown.Thickness;
         double pixels = Math.Min((Width - Gap) / (to - from + behind), (Height - 40) / (behind + depth));
@@ -73,9 +75,26 @@ public static class ShearBreakoutDrawing
         _ = drawing.TryLabel(LabelText.Plain("Section"), [new(start + (behind * pixels), face - 9, Anchor.End), new(start + (behind * pixels) + 12, face - 9, Anchor.Start)], Drawing.NoteSize);
         string projected = mode.Sheet.Find("A_Vc") is { } value ? $" {{A_Vc}} = {shown.Area(value)}." : "";
         drawing.Notes(
-            $"{char.ToUpperInvariant(mode.Title[0])}{mode.Title[1..]}, {ShownCase.Fasteners(mode.Group)}.{projected}",
+            $"{char.ToUpperInvariant(mode.Title[0])}{mode.Title[1..]}{ShownCase.Of(mode)}.{projected}",
             shown.LengthNote + (isShortened ? " The member is drawn shortened." : ""));
         return drawing;
+    }
+
+    /// <summary>How far the drawing reaches from the edge into the concrete.</summary>
+    private static double Behind(ShownCase shown, ShearBody body) => body.RowDistance + Math.Max(0.35 * body.RowDistance, Math.Max(2 * shown.Diameter, 1.2 * Lug(shown, body).To));
+
+    /// <summary>Of a shear lug: from where to where it stands behind c_a1, away from the edge; its depth in the concrete.</summary>
+    private static (double From, double To, double Depth) Lug(ShownCase shown, ShearBody body)
+    {
+        if (body.Lug is not { } lug)
+        {
+            return default;
+        }
+
+        // c_a1 reaches to the bearing face where the shear points to the edge, else to the middle.
+        bool isToward = (lug.Takes == ShearAxis.X) == body.Side.IsAlongX();
+        double thickness = lug.Thickness.In(shown.System), half = lug.Width.In(shown.System) / 2, depth = LugMarks.Embedment(lug, shown);
+        return isToward ? (0, thickness, depth) : (-half, half, depth);
     }
 
     private static void Side(Drawing drawing, double x, double top, double bottom, bool isEdge)
@@ -132,6 +151,19 @@ public static class ShearBreakoutDrawing
             marks.Add((i, x, y));
         }
 
+        if (body.Lug is not null)
+        {
+            (double near, double far, _) = Lug(shown, body);
+            var box = new Box(left(body.First), edge - ((body.RowDistance + far) * pixels), left(body.Last), edge - ((body.RowDistance + near) * pixels));
+            drawing.Rectangle(Ink.BarFill, box);
+            drawing.Rectangle(Ink.BarOutline, box);
+            drawing.KeepFree(box);
+            LoadCase loads = shown.Verification.LoadCases.First(l => l.Name == shown.LoadCase);
+            double x = (box.Left + box.Right) / 2, y = (box.Top + box.Bottom) / 2;
+            bool isParallel = mode.Kind == FailureModeKind.ShearLugParallel;
+            drawing.Arrow(x, y, x + (isParallel ? Math.Sign((isAlongX ? loads.Vy : loads.Vx).Value) * 30 : 0), y + (isParallel ? 0 : 30));
+        }
+
         foreach ((int number, double x, double y) in marks.Take(60))
         {
             _ = drawing.TryLabel(LabelText.Plain(QuantityText.Format(number)), FastenerMarks.About(x, y, radius + 2));
@@ -146,14 +178,26 @@ public static class ShearBreakoutDrawing
         drawing.Line(Ink.Edge, start, face, start, bottom);
         Floor(drawing, start, end, bottom, isShortened);
         ConcreteShape.BreakLine(drawing, new(end, face), new(end, bottom));
-        double half = Math.Max(shown.Diameter * pixels / 2, 1.4), tip = Math.Min(face + (shown.Embedment * pixels), bottom - 4);
-        drawing.Rectangle(Ink.Steel, new(fastener - half, face - 12, fastener + half, tip));
-        drawing.KeepFree(new(fastener - half, face - 12, fastener + half, tip));
+        if (body.Lug is not null)
+        {
+            (double near, double far, double reach) = Lug(shown, body);
+            var lug = new Box(fastener + (near * pixels), face - 6, fastener + (far * pixels), Math.Min(face + (reach * pixels), bottom));
+            drawing.Rectangle(Ink.BarFill, lug);
+            drawing.Rectangle(Ink.BarOutline, lug);
+            drawing.KeepFree(lug);
+        }
+        else
+        {
+            double half = Math.Max(shown.Diameter * pixels / 2, 1.4), tip = Math.Min(face + (shown.Embedment * pixels), bottom - 4);
+            drawing.Rectangle(Ink.Steel, new(fastener - half, face - 12, fastener + half, tip));
+            drawing.KeepFree(new(fastener - half, face - 12, fastener + half, tip));
+        }
 
-        // 1.5 across and down for 1 back: from the surface at c_a1 to the face at 1.5 c_a1, or to the far face of a thin member.
-        double top = start + (body.EdgeDistance * pixels), foot = start + ((body.EdgeDistance - (body.Depth / 1.5)) * pixels);
-        drawing.Polyline(Ink.AreaFill, [new(top, face), new(Math.Max(foot, start), depth), new(start, depth), new(start, face)], isClosed: true);
-        drawing.Line(Ink.Cone, top, face, Math.Max(foot, start), depth);
+        // 1.5 across and down for 1 back: from the surface (of a lug from the foot of its bearing) at c_a1 to the face at 1.5 c_a1, or to the far face of a thin member.
+        double below = face + (body.Below * pixels);
+        double top = start + (body.EdgeDistance * pixels), foot = start + ((body.EdgeDistance - ((body.Depth - body.Below) / 1.5)) * pixels);
+        drawing.Polyline(Ink.AreaFill, [new(top, face), new(top, below), new(Math.Max(foot, start), depth), new(start, depth), new(start, face)], isClosed: true);
+        drawing.Line(Ink.Cone, top, below, Math.Max(foot, start), depth);
     }
 
     private static void Dimensions(
@@ -166,10 +210,10 @@ public static class ShearBreakoutDrawing
             DimensionChain.Upright(drawing, edge - (body.EdgeDistance * pixels), edge, right + 108, right + 3, LabelText.WithSymbols($"{{{row}}} = {shown.Length(body.EdgeDistance)}"));
         }
 
-        LabelText depth = body.Depth < 1.5 * body.EdgeDistance * (1 - 1e-9)
+        LabelText depth = body.Depth < (body.Below + (1.5 * body.EdgeDistance)) * (1 - 1e-9)
             ? LabelText.WithSymbols($"{{h_a}} = {shown.Length(body.Depth)}")
-            : LabelText.WithSymbols($"1.5 {{{row}}} = {shown.Length(body.Depth)}");
-        double end = start + ((body.RowDistance + Math.Max(0.35 * body.RowDistance, 2 * shown.Diameter)) * pixels);
+            : LabelText.WithSymbols($"{(body.Lug is null ? "" : "{h_ef_sl} + ")}1.5 {{{row}}} = {shown.Length(body.Depth)}");
+        double end = start + (Behind(shown, body) * pixels);
         DimensionChain.Upright(drawing, face, face + (body.Depth * pixels), end + 18, end + 3, depth);
         double[] places = [.. new[] { body.From, body.First, body.Last, body.To }.Distinct()];
         double lowest = bottom + 22;
@@ -181,6 +225,6 @@ public static class ShearBreakoutDrawing
     {
         string unit = shown.LengthUnit;
         string area = mode.Sheet?.Find("A_Vc") is { } value ? $" Its projected area is {shown.Area(value)}: {NumberText.Computed(body.To - body.From)} {unit} along the edge and {NumberText.Computed(body.Depth)} {unit} deep." : "";
-        return $"{mode.Title}, load case {shown.LoadCase}, {ShownCase.Fasteners(mode.Group)}, {NumberText.Computed(body.RowDistance)} {unit} from the edge, in plan, on the face of the edge and in section.{area}";
+        return $"{mode.Title}, load case {shown.LoadCase}{ShownCase.Of(mode)}, {NumberText.Computed(body.RowDistance)} {unit} from the edge, in plan, on the face of the edge and in section.{area}";
     }
 }

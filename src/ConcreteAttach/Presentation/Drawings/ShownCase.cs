@@ -112,7 +112,7 @@ internal sealed class ShownCase
         FailureMode? decisive = null;
         foreach (FailureMode mode in Modes)
         {
-            if (kinds.Contains(mode.Kind) && mode is { Sheet: not null, Utilization: > 0 } && !mode.Group.IsEmpty && !(mode.Utilization <= decisive?.Utilization))
+            if (kinds.Contains(mode.Kind) && mode is { Sheet: not null, Utilization: > 0 } && (!mode.Group.IsEmpty || IsOfLug(mode)) && !(mode.Utilization <= decisive?.Utilization))
             {
                 decisive = mode;
             }
@@ -155,6 +155,12 @@ internal sealed class ShownCase
         (_, false) => "Lengths in millimetres.",
         _ => "Lengths in millimetres (inches).",
     };
+
+    /// <summary>Whether a mode is the breakout of a shear lug, which has no fasteners.</summary>
+    public static bool IsOfLug(FailureMode mode) => mode.Kind is FailureModeKind.ShearLugBreakout or FailureModeKind.ShearLugParallel;
+
+    /// <summary>The fasteners of a mode after a comma; empty where it has none.</summary>
+    public static string Of(FailureMode mode) => mode.Group.IsEmpty ? "" : $", {Fasteners(mode.Group)}";
 
     /// <summary><c>fastener 0</c>, <c>fasteners 0, 1, 2</c>, <c>fasteners 0 to 5</c>.</summary>
     public static string Fasteners(ImmutableArray<int> group)
