@@ -1,0 +1,45 @@
+using System.Text.Json.Nodes;
+using ConcreteAttach.Presentation.Json;
+
+namespace ConcreteAttach.Tests.Presentation.Json;
+
+/// <summary>Loads and combinations in place of load cases.</summary>
+public sealed class LoadsTests
+{
+    /// <summary>Time effect by the leading load (NDS-2018 Table N3), load duration by the shortest one (Table 2.3.2), by hand.</summary>
+    [Theory]
+    [InlineData("strength", null, "1.4D", "lambda", 0.6)]
+    [InlineData("strength", null, "1.2D + 1.0S", "lambda", 0.8)]
+    [InlineData("strength", null, "1.2D + Ev + Eh + 0.15S", "lambda", 1.0)]
+    [InlineData("allowable stress", 1.4, "1.0D", "C_D", 0.9)]
+    [InlineData("allowable stress", 1.4, "1.0D + 0.7S", "C_D", 1.15)]
+    [InlineData("allowable stress", 1.4, "0.6D - 0.7Ev - 0.7Eh", "C_D", 1.6)]
+    public void A_sill_takes_time_effect_and_duration_from_the_combination(string format, double? weighted, string loadCase, string step, double factor)
+    {
+        JsonNode input = JsonNode.Parse(File.ReadAllText(Repository.Sample("sill-bolts-whole.json")))!;
+        input.AsObject().Remove("loadCases");
+        input["loads"] = JsonNode.Parse("""[{"kind":"D","N":"-1 kip"},{"kind":"S","Vx":"0.2 kip"},{"kind":"E","Vx":"2 kip","N":"1.5 kip"}]""");
+        input["combinations"] = new JsonObject { ["standard"] = "ASCE 7-22", ["format"] = format, ["SDS"] = 1.0, ["weightedLoadFactor"] = weighted };
+        Assert.True(Schemas.Input.Evaluate(input).IsValid);
+
+        JsonNode result = JsonNode.Parse(VerificationJson.Verify(input.ToJsonString()))!;
+        Assert.True(Schemas.Result.Evaluate(result).IsValid);
+        JsonNode mode = result["modes"]!.AsArray().Single(m => m!["id"]!.GetValue<string>() == "wood/yield" && m["case"]!.GetValue<string>() == loadCase)!;
+        Assert.Equal(factor, mode["steps"]!.AsArray().First(s => s!["id"]!.GetValue<string>() == step)!["value"]!.GetValue<double>(), 1e-12);
+    }
+
+    /// <summary>The sheets of computed forces and of the combinations stand in the result; the verification is that of the load cases they form.</summary>
+    [Fact]
+    public void The_result_shows_where_the_forces_come_from()
+    {
+        JsonNode result = JsonNode.Parse(VerificationJson.Verify(File.ReadAllText(Repository.Sample("pump-house-wall.json"))))!;
+        Assert.True(Schemas.Result.Evaluate(result).IsValid);
+        JsonArray demand = result["demand"]!.AsArray();
+        Assert.Equal("Anchorage of a structural wall, ASCE 7-16 12.11.2", demand[0]!["title"]!.GetValue<string>());
+
+        // 0.4 · 1.0 · 1.6 · 1 · 4300 lbf
+        Assert.Equal(2752, demand[0]!["steps"]!.AsArray().First(s => s!["id"]!.GetValue<string>() == "F_p")!["value"]!.GetValue<double>(), 1e-9);
+        string[] cases = [.. result["modes"]!.AsArray().Select(m => m!["case"]!.GetValue<string>()).Distinct()];
+        Assert.Equal(cases, demand.Skip(1).Select(d => d!["case"]!.GetValue<string>()));
+    }
+}
