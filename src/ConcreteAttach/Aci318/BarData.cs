@@ -1,5 +1,6 @@
 using ConcreteAttach.Attached;
 using ConcreteAttach.Calculation;
+using ConcreteAttach.Materials;
 using ConcreteAttach.Quantities;
 using UnitsNet;
 
@@ -9,13 +10,16 @@ namespace ConcreteAttach.Aci318;
 internal sealed class BarData
 {
     /// <summary>No. 6 and No. 11: limits of the tables of 25.4.</summary>
-    private static readonly Length No6 = Length.FromInches(0.75), No11 = Length.FromInches(1.41);
+    private static readonly Length No6 = DeformedBar.Find("No. 6").Diameter, No11 = DeformedBar.Find("No. 11").Diameter;
 
     /// <summary>Largest bar of the tests behind 17.5.2.1 (R17.5.2.1).</summary>
-    private static readonly Length No5 = Length.FromInches(0.625);
+    private static readonly Length No5 = DeformedBar.Find("No. 5").Diameter;
 
     /// <summary>Grade 60 (420) and Grade 80 (550): a yield strength counts to the lower grade in either unit.</summary>
     private static readonly Pressure Grade60 = Pressure.FromMegapascals(420), Grade80 = Pressure.FromKilopoundsForcePerSquareInch(80);
+
+    /// <summary>f_y from which 25.4.2.2 asks for transverse reinforcement: 80 ksi, in the SI edition 550 MPa, which is the lower.</summary>
+    private static readonly Pressure HighStrength = Pressure.FromMegapascals(550);
 
     /// <param name="bars">The bars.</param>
     /// <param name="edition">The edition.</param>
@@ -34,6 +38,7 @@ internal sealed class BarData
         IsUpToNo6 = IsAtMost(bars.Bar.Diameter, No6);
         IsUpToNo11 = IsAtMost(bars.Bar.Diameter, No11);
         double yield = bars.Steel.Yield.In(MeasurementSystem.NewtonMillimetre);
+        IsHighStrength = !Limit.IsBelow(yield, HighStrength.In(MeasurementSystem.NewtonMillimetre));
         GradeFactor = !Limit.IsBelow(Grade60.In(MeasurementSystem.NewtonMillimetre), yield) ? 1 : !Limit.IsBelow(Grade80.In(MeasurementSystem.NewtonMillimetre), yield) ? 1.15 : 1.3;
     }
 
@@ -62,6 +67,9 @@ internal sealed class BarData
     public bool IsUpToNo6 { get; }
 
     public bool IsUpToNo11 { get; }
+
+    /// <summary>Whether straight bars need K_tr of 0.5 d_b where they are closely spaced (25.4.2.2).</summary>
+    public bool IsHighStrength { get; }
 
     /// <summary>ψ_g of Table 25.4.2.5.</summary>
     public double GradeFactor { get; }

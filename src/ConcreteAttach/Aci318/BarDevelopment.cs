@@ -19,7 +19,9 @@ internal static class BarDevelopment
 
     /// <summary>Why an end cannot be developed whatever its length; null where it can.</summary>
     public static string? Excluded(AnchorageData data, BarData bar, BarEnd end) =>
-        end != BarEnd.Headed ? null
+        end == BarEnd.Straight && bar.IsHighStrength && Limit.IsBelow(bar.TransverseIndex, 0.5 * bar.Diameter)
+            ? "Straight bars of f_y 80 ksi (550 MPa) or more need K_tr of at least 0.5 d_b where they stand closer than 6 in. (25.4.2.2, from memory); their spacing is not known here, so K_tr has to be given (transverseIndex)."
+        : end != BarEnd.Headed ? null
         : !bar.IsUpToNo11 ? "Headed bars larger than No. 11 are outside 25.4.4.1."
         : data.IsLightweight ? "Headed bars in lightweight concrete are outside 25.4.4.1."
         : !bar.Bars.MeetsHeadConditions ? "It is not stated that the heads meet 25.4.4.1: bearing area 4 A_b, cover 2 d_b, spacing 3 d_b."

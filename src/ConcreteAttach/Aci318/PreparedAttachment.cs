@@ -181,6 +181,7 @@ public sealed class PreparedAttachment
         var options = ImmutableArray.CreateBuilder<EarthquakeOption>();
         var notices = new List<string>();
         bool isSustainedDesign = Array.Exists(cases, IsSustained);
+        var byOption = new Dictionary<(EarthquakeTensionOption?, EarthquakeShearOption?), AttachmentVerification>();
         var results = new ModeResult[ModeCapacity];
         double[] perFastener = new double[3 * _data.Count];
         foreach (LoadCase loadCase in cases)
@@ -199,7 +200,7 @@ public sealed class PreparedAttachment
                 : Traced<PlainNumber>(actions, results, trace, perFastener);
             if (isShown(loadCase.Name))
             {
-                options.AddRange(OptionsOf(loadCase.Name, share, cases, results.AsSpan(0, count), trace));
+                options.AddRange(OptionsOf(loadCase.Name, share, ByOption, results.AsSpan(0, count), trace));
             }
 
             AddModes(modes, results.AsSpan(0, count), trace, loadCase.Name, loadCase.Format, LoadFactorOf(actions));
@@ -241,13 +242,26 @@ public sealed class PreparedAttachment
             EarthquakeOptions = options.ToImmutable(),
             Again = (attachment, others, withSheets) => new PreparedAttachment(attachment, _data.Edition, _data.Options).Verify(others, withSheets ? SheetScope.All : SheetScope.None),
         };
+
+        // Once for all load cases: each asks for the same few options.
+        AttachmentVerification ByOption(Attachment other)
+        {
+            (EarthquakeTensionOption?, EarthquakeShearOption?) key = (other.Earthquake!.Tension, other.Earthquake.Shear);
+            if (!byOption.TryGetValue(key, out AttachmentVerification? verification))
+            {
+                verification = new PreparedAttachment(other, _data.Edition, _data.Options).Verify(cases, _ => false);
+                byOption.Add(key, verification);
+            }
+
+            return verification;
+        }
     }
 
     /// <summary>What the options of 17.10 give in a load case, noted on the sheets of earthquake as well.</summary>
-    private EarthquakeOption[] OptionsOf(string loadCase, in EarthquakeShare share, LoadCase[] cases, ReadOnlySpan<ModeResult> results, ModeTrace trace)
+    private EarthquakeOption[] OptionsOf(string loadCase, in EarthquakeShare share, Func<Attachment, AttachmentVerification> byOption, ReadOnlySpan<ModeResult> results, ModeTrace trace)
     {
         EarthquakeOption[] options = share.IsPresent
-            ? [.. EarthquakeOptions.Of(_attachment, loadCase, share, other => new PreparedAttachment(other, _data.Edition, _data.Options).Verify(cases, _ => false))]
+            ? [.. EarthquakeOptions.Of(_attachment, loadCase, share, byOption)]
             : [];
         for (int i = 0; i < results.Length; i++)
         {

@@ -251,18 +251,24 @@ internal sealed class ShearBars
         }
     }
 
-    /// <summary>Bars end within a rectangular member.</summary>
+    /// <summary>Bars end within the member.</summary>
     private static void RequireInside(AnchorageData data, ConcreteEdge edge, ShearReinforcement given, double reach)
     {
-        if (data.Outline is not null)
+        MeasurementSystem system = data.Edition.System;
+        if (data.Outline is { } outline)
         {
+            double length = given.InnerLength.In(system);
+            if (!Array.TrueForAll(edge.Order, i => outline.Outline.Contains(data.X[i] - (edge.NormalX * length), data.Y[i] - (edge.NormalY * length))))
+            {
+                throw new InputException($"anchorReinforcement/shear/{edge.Side}/innerLength", QuantityText.Format(given.InnerLength), "a length with which the bars end inside the concrete");
+            }
+
             return;
         }
 
         double width = edge.Side.IsAlongX() ? data.Concrete.Right - data.Concrete.Left : data.Concrete.Top - data.Concrete.Bottom;
         if (Limit.IsBelow(width, reach))
         {
-            MeasurementSystem system = data.Edition.System;
             throw new InputException(
                 $"anchorReinforcement/shear/{edge.Side}/innerLength", QuantityText.Format(given.InnerLength),
                 $"at most {QuantityText.Format(width - reach + given.InnerLength.In(system), Dimension.Length, system)}: there the member ends");

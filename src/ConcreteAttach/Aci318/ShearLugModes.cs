@@ -194,7 +194,7 @@ internal static class ShearLugModes
     }
 
     /// <summary>
-    /// Breakout toward an edge, a surface before each lug. Lug k from the edge is checked with what it and the lugs behind it take, by their areas (cases 1 and 2 of Fig. R17.7.2.1b); where the next lug
+    /// Breakout toward an edge, a surface before each lug. Lug k from the edge is checked with its part, by area, of what it and the lugs behind it take, which is all of the shear (cases 1 and 2 of Fig. R17.7.2.1b); where the next lug
     /// is closer to the front one than its c_a1 the front lug takes all (case 3). Where the lugs do not count together each takes all.
     /// </summary>
     private static void TowardEdge<T>(AnchorageData data, LugSet set, ConcreteSide side, double shear, bool allCount, in ModeWriter<T> writer)
@@ -225,7 +225,7 @@ internal static class ShearLugModes
                 sheet.Note(
                     !allCount ? "The lugs do not count together (17.11.2.4): each is checked with all of the shear."
                     : isFrontAlone ? "The next lug is closer than c_a1 of the front one, which takes all (case 3 of Fig. R17.7.2.1b)."
-                    : "Checked with what this lug and those behind it take, by their areas (cases 1 and 2 of Fig. R17.7.2.1b).");
+                    : "Of this lug and those behind it, which take all of the shear once those before it have broken out, its part by area (cases 1 and 2 of Fig. R17.7.2.1b).");
                 if (writer.IsTracing)
                 {
                     writer.Place($"lug {QuantityText.Format(k + 1)} of {QuantityText.Format(count)} from the edge");

@@ -44,6 +44,12 @@ public sealed record NominalLoad(LoadKind Kind)
     /// <summary>Whether it also acts the other way round: each combination is then formed with both signs. An earthquake does unless said otherwise, other loads do not.</summary>
     public bool Reverses { get; init; } = Kind == LoadKind.Earthquake;
 
+    /// <summary>
+    /// Whether the redundancy factor counts on it. An earthquake's effect on the structure takes it; forces on walls out of their plane with their anchorage, and on nonstructural components, do not (ASCE 7 12.3.4.1). True by
+    /// default; of no meaning for other kinds.
+    /// </summary>
+    public bool TakesRedundancy { get; init; } = true;
+
     /// <summary>Whether its tension stays on the fasteners (adhesive fasteners, ACI 318-19 17.5.2.2). Dead load does unless said otherwise.</summary>
     public bool IsSustained { get; init; } = Kind == LoadKind.Dead;
 

@@ -219,7 +219,7 @@ internal static class ReportContent
         [.. options.Select(o => new[]
         {
             o.LoadCase, o.Tension is null ? "shear, 17.10.6.3" : "tension, 17.10.5.3", o.IsTaken ? $"{o.Title}, taken" : o.Title, o.Governing ?? "",
-            o.Utilization is { } value ? NumberText.Utilization(value, !Limit.IsBelow(1, value)) : "", StatusText.Of(o.Verdict),
+            o.ShownUtilization, StatusText.Of(o.Verdict),
         })],
         Group: 0);
 

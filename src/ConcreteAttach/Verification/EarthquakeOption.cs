@@ -38,12 +38,15 @@ public sealed record EarthquakeOption(
         Tension is EarthquakeTensionOption.YieldingAttachment or EarthquakeTensionOption.NonYieldingAttachment
         || Shear is EarthquakeShearOption.YieldingAttachment or EarthquakeShearOption.NonYieldingAttachment;
 
+    /// <summary>The utilization as it is shown; empty where there is none.</summary>
+    internal string ShownUtilization => Utilization is { } value ? NumberText.Utilization(value, !Limit.IsBelow(1, value)) : "";
+
     /// <summary>The option and what it gives, as the sheet notes it.</summary>
     public override string ToString()
     {
         string taken = IsTaken ? ", the one taken" : "";
         string forces = IsByGivenForces ? ", if the forces of the load case are the largest that the attached part transmits" : "";
-        string governs = Governing is null ? "" : Utilization is { } value ? $", {Governing} {NumberText.Utilization(value, !Limit.IsBelow(1, value))}" : $", {Governing}";
+        string governs = Governing is null ? "" : $", {Governing} {ShownUtilization}".TrimEnd();
         return $"Option {Title}{taken}{forces}: {StatusText.Of(Verdict)}{governs}.{(Reason is null ? "" : " " + Reason)}";
     }
 }

@@ -290,8 +290,9 @@ public sealed record LoadCombinations(Asce7Edition Edition)
                 TracedNumber given = sheet.Given($"{id}_{Letter(load.Kind)}", value, dimension);
                 if (load.Kind == LoadKind.Earthquake)
                 {
-                    TracedNumber rho = sheet.Given("rho", settings.Redundancy, Dimension.None, "12.3.4");
-                    ofEarthquake = load.Factor * settings.Redundancy * value;
+                    double redundancy = load.Loads[0].TakesRedundancy ? settings.Redundancy : 1;
+                    TracedNumber rho = sheet.Given("rho", redundancy, Dimension.None, load.Loads[0].TakesRedundancy ? "12.3.4" : "12.3.4.1, 1 for this force");
+                    ofEarthquake = load.Factor * redundancy * value;
                     sum = Add(sum, load.Factor, rho * given);
                     continue;
                 }

@@ -77,7 +77,7 @@ public abstract record NonstructuralComponent
 
     private static readonly ImmutableArray<string> Notices =
     [
-        "F_p acts at the centre of gravity of the component, in whichever horizontal direction is worse, with F_v up or down; the redundancy factor is 1 (13.3.1).",
+        "F_p acts at the centre of gravity of the component, in whichever horizontal direction is worse, with F_v up or down; in a load combination F_v is E_v, where the dead load holds W_p. The redundancy factor is 1 (13.3.1).",
         "Fasteners in concrete or masonry: F_p with the overstrength factor unless they yield first (13.4.2, ACI 318-19 17.10.5.3, 17.10.6.3).",
     ];
 }

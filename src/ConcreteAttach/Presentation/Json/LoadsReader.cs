@@ -92,13 +92,15 @@ internal static class LoadsReader
     private static NominalLoad Load(InputValue value, Asce7Edition standard, double? acceleration, EarthquakeDesign? earthquake, ImmutableArray<Demand>.Builder demands)
     {
         InputObject fields = value.Object("an object with kind and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["kind", "name", "reverses", "sustained", .. Components, "wallAnchorage", "component"]);
+        fields.AllowOnly(["kind", "name", "reverses", "sustained", "redundancy", .. Components, "wallAnchorage", "component"]);
         LoadKind kind = fields.Required("kind").Choice(Kinds);
         if (kind == LoadKind.Earthquake && earthquake is null)
         {
             throw fields.Required("kind").Error("another kind, or an object earthquake beside the loads that gives the category");
         }
 
+        InputValue? wall = fields.Optional("wallAnchorage"), component = fields.Optional("component");
+        bool isComputed = wall is not null || component is not null;
         NominalLoad load = value.Guard(() => new NominalLoad(kind)
         {
             Name = fields.Optional("name")?.Text("a text, such as along x"),
@@ -110,8 +112,8 @@ internal static class LoadsReader
             Mz = fields.Optional("Mz")?.Moment() ?? default,
             Reverses = fields.Optional("reverses")?.TrueOrFalse() ?? (kind == LoadKind.Earthquake),
             IsSustained = fields.Optional("sustained")?.TrueOrFalse() ?? (kind == LoadKind.Dead),
+            TakesRedundancy = fields.Optional("redundancy")?.TrueOrFalse() ?? !isComputed,
         });
-        InputValue? wall = fields.Optional("wallAnchorage"), component = fields.Optional("component");
         if ((wall ?? component) is not { } computed)
         {
             return load;
@@ -148,7 +150,7 @@ internal static class LoadsReader
         InputObject fields = value.Object("an object with weight, along and what else the force on the wall's anchorage goes by");
         fields.AllowOnly(["weight", "along", "importance", "flexibleSpan"]);
         Axis axis = fields.Required("along").Choice(Axes);
-        WallAnchorage wall = Placed(value, ("designAcceleration", "/combinations/SDS"), ("importanceFactor", $"{value.Path}/importance"), () => new WallAnchorage(standard, acceleration, fields.Required("weight").Force())
+        WallAnchorage wall = Placed(value, () => new WallAnchorage(standard, acceleration, fields.Required("weight").Force())
         {
             ImportanceFactor = fields.Optional("importance")?.Number("1, 1.25 or 1.5") ?? 1,
             FlexibleSpan = fields.Optional("flexibleSpan")?.Length() ?? default,
@@ -166,14 +168,14 @@ internal static class LoadsReader
         Force weight = fields.Required("weight").Force();
         double importance = fields.Optional("importance")?.Number("1 or 1.5") ?? 1;
         double height = fields.Optional("heightRatio")?.Number("a number from 0 to 1") ?? 0;
-        NonstructuralComponent component = Placed<NonstructuralComponent>(value, ("designAcceleration", "/combinations/SDS"), ("importanceFactor", $"{value.Path}/importance"), () => is2022
-            ? new Component2022(acceleration, weight, Named(fields, "CAR", "resonance"), Named(fields, "Rpo", "reserve"))
+        NonstructuralComponent component = Placed<NonstructuralComponent>(value, () => is2022
+            ? new Component2022(acceleration, weight, Factor(fields, "CAR"), Factor(fields, "Rpo"))
             {
                 ImportanceFactor = importance, HeightRatio = height, IsAtGrade = fields.Optional("atGrade")?.TrueOrFalse() ?? false,
                 Period = fields.Optional("period") is { } period ? Duration.FromSeconds(period.Number("a period in seconds, greater than 0, such as 0.5")) : null,
                 System = fields.Optional("system") is { } system ? System(system) : null,
             }
-            : new Component2016(acceleration, weight, Named(fields, "ap", "amplification"), Named(fields, "Rp", "responseModification"))
+            : new Component2016(acceleration, weight, Factor(fields, "ap"), Factor(fields, "Rp"))
             {
                 ImportanceFactor = importance, HeightRatio = height,
             });
@@ -184,29 +186,32 @@ internal static class LoadsReader
     {
         InputObject fields = value.Object("an object with R and Omega0 of the building's seismic force-resisting system");
         fields.AllowOnly(["R", "Omega0", "importance"]);
-        return Placed(value, ("responseModification", $"{value.Path}/R"), ("overstrength", $"{value.Path}/Omega0"), () => Placed(value, ("importanceFactor", $"{value.Path}/importance"), default, () => new SeismicSystem(
-            fields.Required("R").Number("a number, 1 or more"), fields.Required("Omega0").Number("a number, 1 or more"), fields.Optional("importance")?.Number("1, 1.25 or 1.5") ?? 1)));
+        return Placed(value, () => new SeismicSystem(Factor(fields, "R"), Factor(fields, "Omega0"), fields.Optional("importance")?.Number("1, 1.25 or 1.5") ?? 1));
     }
 
-    /// <summary>A factor whose name in the document is that of the standard: what is wrong with it is said at its place.</summary>
-    private static double Named(InputObject fields, string name, string parameter)
-    {
-        double number = fields.Required(name).Number($"a number, 1 or more ({parameter})");
-        double most = name == "ap" ? 2.5 : double.MaxValue;
-        return number >= 1 && number <= most ? number : throw fields.Required(name).Error(name == "ap" ? "from 1 to 2.5 (Tables 13.5-1, 13.6-1)" : "1 or more (Tables 13.5-1, 13.6-1)");
-    }
+    private static double Factor(InputObject fields, string name) => fields.Required(name).Number("a number, 1 or more");
 
-    /// <summary>Creates, and says what is wrong at the place of the document that the parameter stands for.</summary>
-    private static T Placed<T>(InputValue value, (string Parameter, string Path) first, (string Parameter, string Path) second, Func<T> create)
+    /// <summary>Creates, and says what is wrong at the place in the document that the parameter stands for: factors are named there by the symbols of the standard.</summary>
+    private static T Placed<T>(InputValue value, Func<T> create)
     {
         try
         {
             return create();
         }
-        catch (InputException error) when (error.Parameter.Length > 0 && error.Parameter[0] != '/')
+        catch (InputException error) when (!error.Parameter.StartsWith('/'))
         {
-            string path = error.Parameter == first.Parameter ? first.Path : error.Parameter == second.Parameter ? second.Path : $"{value.Path}/{error.Parameter}";
-            throw new InputException(path, error.Found, error.Permitted);
+            string field = error.Parameter switch
+            {
+                "importanceFactor" => "importance",
+                "amplification" => "ap",
+                "responseModification" when typeof(T) == typeof(SeismicSystem) => "R",
+                "responseModification" => "Rp",
+                "resonance" => "CAR",
+                "reserve" => "Rpo",
+                "overstrength" => "Omega0",
+                _ => error.Parameter,
+            };
+            throw new InputException($"{value.Path}/{field}", error.Found, error.Permitted);
         }
     }
 }

@@ -116,7 +116,7 @@ internal static class RequestReader
             [.. combined.Select(c => c.LoadCase)],
             hasSill ? [.. combined.Select(SillReader.OfCombination)] : [],
             [.. demands.Select(d => new DemandSheet(d.Title, null, d.Sheet)), .. combined.Select(c => new DemandSheet($"Combination {c.LoadCase.Name}", c.LoadCase.Name, c.Sheet))],
-            [.. demands.SelectMany(d => d.Notices).Distinct()]);
+            [.. demands.SelectMany(d => d.Notices).Distinct(), .. hasSill && combined.Any(c => c.Leading == LoadKind.Live) ? [SillReader.LiveLoadIsOccupancy] : Array.Empty<string>()]);
     }
 
     private static Aci318Edition Edition(InputObject root)

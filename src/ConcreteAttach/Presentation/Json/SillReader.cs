@@ -14,6 +14,9 @@ internal static class SillReader
 {
     private static readonly (string, SillDirection)[] Directions = [("x", SillDirection.X), ("y", SillDirection.Y)];
 
+    /// <summary>What <see cref="OfCombination"/> takes a leading live load to be.</summary>
+    public const string LiveLoadIsOccupancy = "Wood: live load is taken as from occupancy, time effect 0.8; where it is from storage, 0.7, give load cases (NDS-2018 Table N3).";
+
     /// <exception cref="InputException">Against the contract, at the place of the error.</exception>
     public static SillPlate Plate(InputValue value)
     {

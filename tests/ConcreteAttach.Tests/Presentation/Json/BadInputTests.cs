@@ -266,6 +266,20 @@ public sealed class BadInputTests
         { "/loads/4", """{"kind":"E","component":{"weight":"1 kip","along":"x","ap":1,"Rp":2.5,"heightRatio":1.1}}""", "/loads/4/component/heightRatio", "1.1", "from 0", true },
     };
 
+    /// <summary>In an outline 40 in wide the bars of the fastener farthest from the edge end outside of the concrete, as they would in a rectangle.</summary>
+    [Theory]
+    [InlineData("30 in", true)]
+    [InlineData("2 in", false)]
+    public void Bars_of_shear_end_inside_the_outline(string innerLength, bool isOutside)
+    {
+        string bars = """{"shear":{"+x":{"arrangement":"enclosing","bar":"No. 4","steel":"ASTM A615 Grade 60","legs":8,"depth":"2 in","innerEnd":"straight","innerLength":"30 in"}}}"""
+            .Replace("30 in", innerLength, StringComparison.Ordinal);
+        string input = ContractExample.With(("/concrete/edges", null), ("/concrete/outline", Square), ("/concrete/anchorReinforcement", bars));
+        JsonNode? error = JsonNode.Parse(VerificationJson.Verify(input))!["error"];
+        Assert.Equal(isOutside ? "/concrete/anchorReinforcement/shear/+x/innerLength" : null, error?["path"]!.GetValue<string>());
+        Assert.Equal(isOutside ? "30 in" : null, error?["found"]!.GetValue<string>());
+    }
+
     [Theory]
     [MemberData(nameof(Loads))]
     public void Error_of_loads_names_the_place_what_was_found_and_what_is_permitted(string change, string? json, string place, string found, string permitted, bool isSeenBySchema)

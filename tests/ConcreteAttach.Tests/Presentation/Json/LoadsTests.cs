@@ -42,4 +42,42 @@ public sealed class LoadsTests
         string[] cases = [.. result["modes"]!.AsArray().Select(m => m!["case"]!.GetValue<string>()).Distinct()];
         Assert.Equal(cases, demand.Skip(1).Select(d => d!["case"]!.GetValue<string>()));
     }
+
+    /// <summary>ρ raises an earthquake's effect on the structure, and not the force on a wall's anchorage (ASCE 7 12.3.4.1): by hand 1.3 · 1.2 kip and 1 · 2752 lbf.</summary>
+    [Theory]
+    [InlineData(null, 2752)]
+    [InlineData(true, 1.3 * 2752)]
+    public void Redundancy_does_not_raise_a_computed_force(bool? redundancy, double outOfPlane)
+    {
+        JsonNode input = JsonNode.Parse(File.ReadAllText(Repository.Sample("pump-house-wall.json")))!;
+        input["combinations"]!["redundancy"] = 1.3;
+        input["loads"]![3]!.AsObject().Add("redundancy", redundancy);
+        if (redundancy is null)
+        {
+            input["loads"]![3]!.AsObject().Remove("redundancy");
+        }
+
+        Assert.True(Schemas.Input.Evaluate(input).IsValid);
+        JsonArray demand = JsonNode.Parse(VerificationJson.Verify(input.ToJsonString()))!["demand"]!.AsArray();
+        double Sum(string combination, string step) =>
+            demand.Single(d => d!["case"]?.GetValue<string>() == combination)!["steps"]!.AsArray().Single(s => s!["id"]!.GetValue<string>() == step)!["value"]!.GetValue<double>();
+        Assert.Equal(outOfPlane, Sum("0.9D - Ev + Eh (out of plane)", "N"), 1e-9);
+        Assert.Equal(1.3 * 1200, Sum("0.9D - Ev + Eh (in plane)", "V_x"), 1e-9);
+    }
+
+    [Fact]
+    public void A_sill_says_that_a_leading_live_load_is_taken_as_occupancy()
+    {
+        JsonNode input = JsonNode.Parse(File.ReadAllText(Repository.Sample("sill-bolts-whole.json")))!;
+        input.AsObject().Remove("loadCases");
+        input["combinations"] = new JsonObject { ["standard"] = "ASCE 7-22", ["format"] = "strength", ["SDS"] = 1.0 };
+        string Notices(string kind)
+        {
+            input["loads"] = JsonNode.Parse($$"""[{"kind":"D","N":"-1 kip"},{"kind":"{{kind}}","Vx":"0.2 kip"}]""");
+            return JsonNode.Parse(VerificationJson.Verify(input.ToJsonString()))!["notices"]!.ToJsonString();
+        }
+
+        Assert.Contains("taken as from occupancy", Notices("L"), StringComparison.Ordinal);
+        Assert.DoesNotContain("taken as from occupancy", Notices("S"), StringComparison.Ordinal);
+    }
 }
