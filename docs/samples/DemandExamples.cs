@@ -20,6 +20,19 @@ internal static class DemandExamples
         #endregion
     }
 
+    public static Demand BaseShear()
+    {
+        #region base-shear
+        var building = new EquivalentLateralForce(
+            Asce7Edition.Edition2016, designAcceleration: 1.0, responseModification: 6.5,
+            [new(Kip(24), Length.FromFeet(9)), new(Kip(15), Length.FromFeet(18))])
+        {
+            OneSecondAcceleration = 0.6,
+        };
+        return building.StoryShear(2, share: 0.5); // of one of two walls
+        #endregion
+    }
+
     public static CombinedLoadCase Combination()
     {
         #region combinations

@@ -10,6 +10,7 @@ internal static class DemandPage
     {
         Sheet(fragments, "wall", DemandExamples.Wall().Sheet);
         Sheet(fragments, "combination", DemandExamples.Combination().Sheet);
+        Sheet(fragments, "base-shear", DemandExamples.BaseShear().Sheet);
         Sheet(fragments, "component", DemandExamples.Component().Sheet);
     }
 

@@ -24,6 +24,18 @@ internal static class LoadsReader
 
     private static readonly string[] Components = ["N", "Vx", "Vy", "Mx", "My", "Mz"];
 
+    /// <summary>What computes the force of a load of kind E.</summary>
+    private static readonly string[] Computed = ["wallAnchorage", "component", "baseShear"];
+
+    /// <summary>Whether the force of <c>wallAnchorage</c> is that on the wall itself.</summary>
+    private static readonly (string, bool)[] WallForces = [("anchorage", false), ("wall", true)];
+
+    private static readonly (string, PeriodStructure)[] Structures =
+    [
+        ("other", PeriodStructure.Other), ("steel moment frame", PeriodStructure.SteelMomentFrame), ("concrete moment frame", PeriodStructure.ConcreteMomentFrame),
+        ("eccentrically braced frame", PeriodStructure.EccentricallyBracedFrame),
+    ];
+
     /// <summary>The axis along which a computed force acts.</summary>
     private enum Axis
     {
@@ -92,15 +104,14 @@ internal static class LoadsReader
     private static NominalLoad Load(InputValue value, Asce7Edition standard, double? acceleration, EarthquakeDesign? earthquake, ImmutableArray<Demand>.Builder demands)
     {
         InputObject fields = value.Object("an object with kind and the components N, Vx, Vy, Mx, My, Mz that act");
-        fields.AllowOnly(["kind", "name", "reverses", "sustained", "redundancy", .. Components, "wallAnchorage", "component"]);
+        fields.AllowOnly(["kind", "name", "reverses", "sustained", "redundancy", .. Components, .. Computed]);
         LoadKind kind = fields.Required("kind").Choice(Kinds);
         if (kind == LoadKind.Earthquake && earthquake is null)
         {
             throw fields.Required("kind").Error("another kind, or an object earthquake beside the loads that gives the category");
         }
 
-        InputValue? wall = fields.Optional("wallAnchorage"), component = fields.Optional("component");
-        bool isComputed = wall is not null || component is not null;
+        string[] computed = [.. Computed.Where(c => fields.Optional(c) is not null)];
         NominalLoad load = value.Guard(() => new NominalLoad(kind)
         {
             Name = fields.Optional("name")?.Text("a text, such as along x"),
@@ -112,30 +123,36 @@ internal static class LoadsReader
             Mz = fields.Optional("Mz")?.Moment() ?? default,
             Reverses = fields.Optional("reverses")?.TrueOrFalse() ?? (kind == LoadKind.Earthquake),
             IsSustained = fields.Optional("sustained")?.TrueOrFalse() ?? (kind == LoadKind.Dead),
-            TakesRedundancy = fields.Optional("redundancy")?.TrueOrFalse() ?? !isComputed,
+            TakesRedundancy = fields.Optional("redundancy")?.TrueOrFalse() ?? (computed.Length == 0 || computed[0] == "baseShear"),
         });
-        if ((wall ?? component) is not { } computed)
+        if (computed.Length == 0)
         {
             return load;
         }
 
+        InputValue force = fields.Required(computed[0]);
         if (kind != LoadKind.Earthquake)
         {
-            throw computed.Error("nothing: it is a load of kind E");
+            throw force.Error("nothing: it is a load of kind E");
         }
 
-        if (wall is not null && component is not null)
+        if (computed.Length > 1)
         {
-            throw component.Error("nothing beside wallAnchorage: give one of the two");
+            throw fields.Required(computed[1]).Error($"nothing beside {computed[0]}: give one of {string.Join(", ", Computed)}");
         }
 
         if (Array.Find(Components, c => fields.Optional(c) is not null) is { } stated)
         {
-            throw fields.Required(stated).Error($"nothing beside {(wall is null ? "component" : "wallAnchorage")}, which gives the force");
+            throw fields.Required(stated).Error($"nothing beside {computed[0]}, which gives the force");
         }
 
         double sds = acceleration ?? throw new InputException("/combinations/SDS", "nothing", "a number greater than 0, such as 1.0");
-        (Demand demand, Axis axis) = wall is null ? Component(computed, standard, sds) : Wall(computed, standard, sds);
+        (Demand demand, Axis axis) = computed[0] switch
+        {
+            "wallAnchorage" => Wall(force, standard, sds),
+            "component" => Component(force, standard, sds),
+            _ => BaseShear(force, standard, sds),
+        };
         demands.Add(demand);
         return axis switch
         {
@@ -148,14 +165,51 @@ internal static class LoadsReader
     private static (Demand Demand, Axis Axis) Wall(InputValue value, Asce7Edition standard, double acceleration)
     {
         InputObject fields = value.Object("an object with weight, along and what else the force on the wall's anchorage goes by");
-        fields.AllowOnly(["weight", "along", "importance", "flexibleSpan"]);
+        fields.AllowOnly(["weight", "along", "importance", "flexibleSpan", "force"]);
         Axis axis = fields.Required("along").Choice(Axes);
         WallAnchorage wall = Placed(value, () => new WallAnchorage(standard, acceleration, fields.Required("weight").Force())
         {
             ImportanceFactor = fields.Optional("importance")?.Number("1, 1.25 or 1.5") ?? 1,
             FlexibleSpan = fields.Optional("flexibleSpan")?.Length() ?? default,
         });
-        return (wall.Anchorage(), axis);
+        bool isOfWall = fields.Optional("force")?.Choice(WallForces) ?? false;
+        if (isOfWall && fields.Optional("flexibleSpan") is { } span)
+        {
+            throw span.Error("nothing with the force on the wall itself, which the diaphragm does not raise (12.11.1)");
+        }
+
+        return (isOfWall ? wall.Wall() : wall.Anchorage(), axis);
+    }
+
+    private static (Demand Demand, Axis Axis) BaseShear(InputValue value, Asce7Edition standard, double acceleration)
+    {
+        InputObject fields = value.Object("an object with along, R and levels of the building");
+        fields.AllowOnly(["along", "R", "importance", "levels", "structure", "SD1", "longPeriod", "S1", "story", "share"]);
+        Axis axis = fields.Required("along").Choice(Axes);
+        BuildingLevel[] levels = [.. fields.Required("levels").Items("an array of levels, from the lowest up").Select(Level)];
+        Demand demand = Placed(value, () => new EquivalentLateralForce(standard, acceleration, Factor(fields, "R"), levels)
+        {
+            ImportanceFactor = fields.Optional("importance")?.Number("1, 1.25 or 1.5") ?? 1,
+            Structure = fields.Optional("structure")?.Choice(Structures) ?? PeriodStructure.Other,
+            OneSecondAcceleration = fields.Optional("SD1")?.Number("a number greater than 0, in g"),
+            LongPeriod = fields.Optional("longPeriod") is { } period ? Duration.FromSeconds(period.Number("a period in seconds, greater than 0, such as 8")) : null,
+            MappedOneSecond = fields.Optional("S1")?.Number("a number greater than 0, in g"),
+        }.StoryShear(Story(fields), fields.Optional("share")?.Number("a number above 0, at most 1") ?? 1));
+        return (demand, axis);
+    }
+
+    private static int Story(InputObject fields)
+    {
+        const string Form = "a whole number, 1 for the lowest story";
+        double number = fields.Optional("story")?.Number(Form) ?? 1;
+        return number is >= 1 and <= 1000 && number == Math.Floor(number) ? (int)number : throw fields.Required("story").Error(Form);
+    }
+
+    private static BuildingLevel Level(InputValue value)
+    {
+        InputObject fields = value.Object("an object with weight and height of a level");
+        fields.AllowOnly(["weight", "height"]);
+        return Placed(value, () => new BuildingLevel(fields.Required("weight").Force(), fields.Required("height").Length()));
     }
 
     private static (Demand Demand, Axis Axis) Component(InputValue value, Asce7Edition standard, double acceleration)
@@ -204,11 +258,13 @@ internal static class LoadsReader
             {
                 "importanceFactor" => "importance",
                 "amplification" => "ap",
-                "responseModification" when typeof(T) == typeof(SeismicSystem) => "R",
+                "responseModification" when typeof(T) != typeof(NonstructuralComponent) => "R",
                 "responseModification" => "Rp",
                 "resonance" => "CAR",
                 "reserve" => "Rpo",
                 "overstrength" => "Omega0",
+                "oneSecondAcceleration" => "SD1",
+                "mappedOneSecond" => "S1",
                 _ => error.Parameter,
             };
             throw new InputException($"{value.Path}/{field}", error.Found, error.Permitted);

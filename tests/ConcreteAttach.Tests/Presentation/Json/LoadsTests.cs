@@ -65,6 +65,24 @@ public sealed class LoadsTests
         Assert.Equal(1.3 * 1200, Sum("0.9D - Ev + Eh (in plane)", "V_x"), 1e-9);
     }
 
+    /// <summary>By hand: 39 kip / 6.5 = 6 kip, of which a quarter on these fasteners, with ρ; the force on the wall itself 0.4 · 4300 lbf, without.</summary>
+    [Fact]
+    public void Base_shear_and_the_force_on_the_wall_itself()
+    {
+        JsonNode input = JsonNode.Parse(File.ReadAllText(Repository.Sample("pump-house-wall.json")))!;
+        input["combinations"]!["redundancy"] = 1.3;
+        input["loads"]![4] = JsonNode.Parse("""{"kind":"E","name":"in plane","baseShear":{"along":"x","R":6.5,"levels":[{"weight":"24 kip","height":"9 ft"},{"weight":"15 kip","height":"18 ft"}],"share":0.25}}""");
+        input["loads"]![3]!["wallAnchorage"] = JsonNode.Parse("""{"weight":"4.3 kip","along":"N","force":"wall"}""");
+        Assert.True(Schemas.Input.Evaluate(input).IsValid);
+        JsonNode result = JsonNode.Parse(VerificationJson.Verify(input.ToJsonString()))!;
+        Assert.True(Schemas.Result.Evaluate(result).IsValid);
+        JsonArray demand = result["demand"]!.AsArray();
+        double Sum(string combination, string step) =>
+            demand.Single(d => d!["case"]?.GetValue<string>() == combination)!["steps"]!.AsArray().Single(s => s!["id"]!.GetValue<string>() == step)!["value"]!.GetValue<double>();
+        Assert.Equal(1720, Sum("0.9D - Ev + Eh (out of plane)", "N"), 1e-9);
+        Assert.Equal(1.3 * 1500, Sum("0.9D - Ev + Eh (in plane)", "V_x"), 1e-9);
+    }
+
     [Fact]
     public void A_sill_says_that_a_leading_live_load_is_taken_as_occupancy()
     {
